@@ -1,0 +1,1 @@
+//! Money: lines, budget, shares, hire or buy.

@@ -1,0 +1,19 @@
+//! The one error of this crate: what was wrong, where, and what would be right.
+
+use thiserror::Error;
+
+/// Why a calculation of the trade has no answer.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[non_exhaustive]
+pub enum TradeError {
+    /// An entry lies outside what the calculation can use; limits in the SI unit of the entry.
+    #[error("{entry} must lie between {lowest} and {highest}")]
+    OutOfRange {
+        /// The entry at fault, by its field name.
+        entry: &'static str,
+        /// The lowest usable value.
+        lowest: f64,
+        /// The highest usable value.
+        highest: f64,
+    },
+}

@@ -1,0 +1,1 @@
+//! Tyres, gear trains, road speed, tractive effort.

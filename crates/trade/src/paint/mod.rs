@@ -1,0 +1,1 @@
+//! Areas, litres, mixes, tins.

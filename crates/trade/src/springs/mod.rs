@@ -1,0 +1,1 @@
+//! Semi-elliptic leaf springs.

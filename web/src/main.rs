@@ -1,0 +1,2 @@
+//! The pages of the reckoner.
+fn main() {}

@@ -1,0 +1,59 @@
+//! Temperature: the base unit is the kelvin.
+
+use crate::unit::{Powers, Unit};
+
+const DIMS: Powers = [0, 0, 0, 1];
+
+/// Kelvin, `K`: SI base unit: SI Brochure 2.3.1.
+pub static KELVIN: Unit = Unit::new(
+    "K",
+    &["kelvin", "kelvins", "°k"],
+    1.0,
+    DIMS,
+    "SI base unit: SI Brochure 2.3.1",
+);
+
+/// Celsius, `°C`: the kelvin less 273.15: SI Brochure 2.3.1.
+pub static CELSIUS: Unit = Unit::new(
+    "°C",
+    &[
+        "c",
+        "celsius",
+        "degc",
+        "degreec",
+        "degreesc",
+        "degreescelsius",
+        "ºc",
+        "˚c",
+        "℃",
+        "centigrade",
+        "degree",
+        "degrees",
+        "deg",
+        "°",
+    ],
+    1.0,
+    DIMS,
+    "the kelvin less 273.15: SI Brochure 2.3.1",
+)
+.with_offset(273.15);
+
+/// Fahrenheit, `°F`: (°F + 459.67)/1.8 K: NIST SP 811 B.8.
+pub static FAHRENHEIT: Unit = Unit::new(
+    "°F",
+    &[
+        "f",
+        "fahrenheit",
+        "degf",
+        "degreef",
+        "degreesf",
+        "degreesfahrenheit",
+        "ºf",
+        "˚f",
+        "℉",
+    ],
+    5.0 / 9.0,
+    DIMS,
+    "(°F + 459.67)/1.8 K: NIST SP 811 B.8",
+)
+.with_offset(459.67);

@@ -1,0 +1,1 @@
+//! The house rules, as checks over the files of the workspace.

@@ -1,0 +1,162 @@
+//! One step of a calculation: what was done, with what, and what came out.
+
+use std::cell::OnceCell;
+use std::rc::Rc;
+
+use crate::unit::Powers;
+use crate::{Function, Kind, Source, Stated};
+
+/// A step, shared by every later step that uses its value.
+#[derive(Clone)]
+pub(crate) struct Node {
+    pub value: f64,
+    pub op: Op,
+    pub args: Vec<Rc<Node>>,
+    pub powers: Powers,
+    pub symbol: Option<Rc<str>>,
+    pub kind: Option<Kind>,
+    pub source: Option<&'static Source>,
+}
+
+/// What a step does with its arguments.
+#[derive(Clone)]
+pub(crate) enum Op {
+    Entry(Leaf),
+    Constant,
+    Unknown,
+    Same,
+    Sum,
+    Difference,
+    Product,
+    Quotient,
+    Negative,
+    Power(f64),
+    Apply(Function),
+    /// The least or the greatest of its arguments; the index says which governs.
+    Least(Rc<[&'static str]>, usize),
+    Greatest(Rc<[&'static str]>, usize),
+    Table(Rc<TableOf>, usize),
+    /// The unknown that makes its first argument (the remainder) zero; the slope is the remainder's by the unknown.
+    Solved {
+        slope: f64,
+    },
+}
+
+/// An entry of the user: its key and how far off it can be.
+#[derive(Debug, Clone)]
+pub(crate) struct Leaf {
+    pub key: Rc<str>,
+    pub plus: f64,
+    pub minus: f64,
+    pub stated: Stated,
+}
+
+type Outputs = dyn Fn(&[f64]) -> Vec<f64>;
+
+/// A look-up, integration or solution taken as one step, with slopes by central differences when they are asked for.
+pub(crate) struct TableOf {
+    pub name: &'static str,
+    pub inputs: Vec<f64>,
+    pub outputs: Vec<f64>,
+    pub of: Box<Outputs>,
+    pub slopes: OnceCell<Vec<Vec<f64>>>,
+}
+
+impl TableOf {
+    /// Slopes of every output (inner index) by every input (outer index).
+    pub fn slopes(&self) -> &Vec<Vec<f64>> {
+        self.slopes
+            .get_or_init(|| (0..self.inputs.len()).map(|i| self.slope(i)).collect())
+    }
+
+    /// Central difference; where one side has no answer, the difference to the other side.
+    fn slope(&self, input: usize) -> Vec<f64> {
+        let x = self.inputs[input];
+        // The cube root of the machine's accuracy balances rounding against curvature (any text on numerical differentiation).
+        let step = f64::EPSILON.cbrt() * if x == 0.0 { 1.0 } else { x.abs() };
+        let at = |x: f64| {
+            let mut inputs = self.inputs.clone();
+            inputs[input] = x;
+            (self.of)(&inputs)
+        };
+        let (above, below) = (at(x + step), at(x - step));
+        (0..self.outputs.len())
+            .map(|o| {
+                let (up, down) = (above.get(o).copied(), below.get(o).copied());
+                let here = self.outputs[o];
+                match (up.filter(|v| v.is_finite()), down.filter(|v| v.is_finite())) {
+                    (Some(up), Some(down)) => (up - down) / (2.0 * step),
+                    (Some(up), None) => (up - here) / step,
+                    (None, Some(down)) => (here - down) / step,
+                    (None, None) => 0.0,
+                }
+            })
+            .collect()
+    }
+}
+
+/// Takes long chains apart step by step: dropping them by recursion would exhaust the stack.
+impl Drop for Node {
+    fn drop(&mut self) {
+        let mut waiting = core::mem::take(&mut self.args);
+        while let Some(arg) = waiting.pop() {
+            if let Ok(mut node) = Rc::try_unwrap(arg) {
+                waiting.append(&mut node.args);
+            }
+        }
+    }
+}
+
+impl Node {
+    pub fn new(value: f64, op: Op, args: Vec<Rc<Node>>, powers: Powers) -> Self {
+        Self {
+            value,
+            op,
+            args,
+            powers,
+            symbol: None,
+            kind: None,
+            source: None,
+        }
+    }
+
+    /// Visits each argument with the slope of this step's value by it.
+    pub fn for_each_partial(&self, mut visit: impl FnMut(usize, f64)) {
+        let arg = |i: usize| self.args[i].value;
+        match &self.op {
+            Op::Entry(_) | Op::Constant | Op::Unknown => {}
+            Op::Same => visit(0, 1.0),
+            Op::Sum => (0..self.args.len()).for_each(|i| visit(i, 1.0)),
+            Op::Difference => {
+                visit(0, 1.0);
+                visit(1, -1.0);
+            }
+            Op::Product => {
+                visit(0, arg(1));
+                visit(1, arg(0));
+            }
+            Op::Quotient => {
+                visit(0, 1.0 / arg(1));
+                visit(1, -self.value / arg(1));
+            }
+            Op::Negative => visit(0, -1.0),
+            Op::Power(n) => visit(0, n * arg(0).powf(n - 1.0)),
+            Op::Apply(function) => visit(0, function.slope(arg(0))),
+            Op::Least(_, governing) | Op::Greatest(_, governing) => visit(*governing, 1.0),
+            Op::Table(table, output) => {
+                for (i, slopes) in table.slopes().iter().enumerate() {
+                    visit(i, slopes[*output]);
+                }
+            }
+            Op::Solved { slope } => visit(0, -1.0 / slope),
+        }
+    }
+
+    /// The step itself, or the one it merely renames.
+    pub fn renamed(&self) -> &Node {
+        match self.op {
+            Op::Same => self.args[0].renamed(),
+            _ => self,
+        }
+    }
+}

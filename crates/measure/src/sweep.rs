@@ -1,0 +1,162 @@
+//! From a result back to its entries: each one's slope, share and the ± of the result.
+
+use std::collections::HashMap;
+use std::rc::Rc;
+
+use crate::Stated;
+use crate::node::{Leaf, Node, Op};
+
+/// An entry's part in a result.
+#[derive(Debug, Clone)]
+pub struct Contribution {
+    /// The entry's key.
+    pub key: Rc<str>,
+    /// The symbol that the working shows for it.
+    pub symbol: Rc<str>,
+    /// The entry's value (SI).
+    pub value: f64,
+    /// How far above its value the entry can lie (95 %, SI).
+    pub plus: f64,
+    /// How far below its value the entry can lie (95 %, SI).
+    pub minus: f64,
+    /// Whether that was typed or assumed.
+    pub stated: Stated,
+    /// The slope of the result by the entry (SI by SI).
+    pub slope: f64,
+}
+
+impl Contribution {
+    /// Parts in the result's upper and lower ±.
+    fn reach(&self) -> (f64, f64) {
+        let (up, down) = if self.slope >= 0.0 {
+            (self.plus, self.minus)
+        } else {
+            (self.minus, self.plus)
+        };
+        let size = self.slope.abs();
+        // An exact entry at a place where the slope has no bound adds nothing.
+        let part = |x: f64| if x == 0.0 { 0.0 } else { size * x };
+        (part(up), part(down))
+    }
+
+    /// This part squared, as it enters the sum.
+    pub(crate) fn weight(&self) -> f64 {
+        let (up, down) = self.reach();
+        up.max(down).powi(2)
+    }
+
+    /// The same measurement: what two graphs share counts once.
+    fn same_as(&self, leaf: &Leaf, value: f64) -> bool {
+        self.key == leaf.key
+            && self.value.to_bits() == value.to_bits()
+            && self.plus.to_bits() == leaf.plus.to_bits()
+            && self.minus.to_bits() == leaf.minus.to_bits()
+    }
+}
+
+/// All entries' parts in a result, and its ±.
+#[derive(Debug, Clone, Default)]
+pub struct Spread {
+    /// How far above the value the truth can lie (95 %, SI).
+    pub plus: f64,
+    /// How far below the value the truth can lie (95 %, SI).
+    pub minus: f64,
+    /// Every entry that took part.
+    pub contributions: Vec<Contribution>,
+}
+
+impl Spread {
+    /// First-order propagation (JCGM 100:2008, 5.1.2, with correlation through shared entries):
+    /// a reverse sweep over the steps, each weighed once.
+    pub(crate) fn of(result: &Rc<Node>) -> Self {
+        let mut contributions: Vec<Contribution> = Vec::new();
+        for_each_slope(result, |node, slope| {
+            if let Op::Entry(leaf) = &node.op {
+                record(&mut contributions, leaf, node, slope);
+            }
+        });
+        let (plus, minus) = contributions
+            .iter()
+            .map(Contribution::reach)
+            .fold((0.0, 0.0), |(plus, minus): (f64, f64), (up, down)| {
+                (plus + up * up, minus + down * down)
+            });
+        Self {
+            plus: plus.sqrt(),
+            minus: minus.sqrt(),
+            contributions,
+        }
+    }
+}
+
+/// Visits every step, users before arguments, with the slope of the result by it.
+fn for_each_slope(result: &Rc<Node>, mut visit: impl FnMut(&Rc<Node>, f64)) {
+    let order = steps_in_order(result);
+    let place: HashMap<*const Node, usize> = order
+        .iter()
+        .enumerate()
+        .map(|(i, node)| (Rc::as_ptr(node), i))
+        .collect();
+    let mut slopes = vec![0.0; order.len()];
+    slopes[order.len() - 1] = 1.0;
+    for (i, node) in order.iter().enumerate().rev() {
+        let slope = slopes[i];
+        visit(node, slope);
+        if slope != 0.0 {
+            node.for_each_partial(|arg, partial| {
+                slopes[place[&Rc::as_ptr(&node.args[arg])]] += slope * partial;
+            });
+        }
+    }
+}
+
+/// The slope of a result by one step that it rests on; zero where it does not.
+pub(crate) fn slope_by(result: &Rc<Node>, step: &Rc<Node>) -> f64 {
+    let mut found = 0.0;
+    for_each_slope(result, |node, slope| {
+        if Rc::ptr_eq(node, step) {
+            found = slope;
+        }
+    });
+    found
+}
+
+fn record(contributions: &mut Vec<Contribution>, leaf: &Leaf, node: &Node, slope: f64) {
+    if let Some(known) = contributions
+        .iter_mut()
+        .find(|c| c.same_as(leaf, node.value))
+    {
+        known.slope += slope;
+        return;
+    }
+    contributions.push(Contribution {
+        key: Rc::clone(&leaf.key),
+        symbol: node.symbol.clone().unwrap_or_else(|| Rc::clone(&leaf.key)),
+        value: node.value,
+        plus: leaf.plus,
+        minus: leaf.minus,
+        stated: leaf.stated,
+        slope,
+    });
+}
+
+/// Every step that the result rests on, arguments before users; the result comes last.
+pub(crate) fn steps_in_order(result: &Rc<Node>) -> Vec<Rc<Node>> {
+    let mut order = Vec::new();
+    let mut seen: HashMap<*const Node, ()> = HashMap::new();
+    // A stack of our own: a long chain of sums must not exhaust the machine's.
+    let mut stack = vec![(Rc::clone(result), false)];
+    while let Some((node, ready)) = stack.pop() {
+        if ready {
+            order.push(node);
+            continue;
+        }
+        if seen.insert(Rc::as_ptr(&node), ()).is_some() {
+            continue;
+        }
+        let args = node.args.clone();
+        stack.push((node, true));
+        stack.extend(args.into_iter().map(|arg| (arg, false)));
+    }
+    order
+}

@@ -84,11 +84,6 @@ where
 
 /// No dimension: ratios, counts, shares, and angles in radians.
 pub type NoDim = Dim<Z0, Z0, Z0, Z0>;
-/// The dimension of a length.
-pub type LengthDim = Dim<P1, Z0, Z0, Z0>;
-/// The dimension of a force.
-pub type ForceDim = Dim<P1, P1, N2, Z0>;
-
 macro_rules! quantities {
     ($($(#[$doc:meta])* $name:ident = $l:ident $m:ident $t:ident $k:ident;)*) => {
         $($(#[$doc])* pub type $name = Quantity<Dim<$l, $m, $t, $k>>;)*

@@ -4,8 +4,8 @@ use core::cell::OnceCell;
 use core::fmt;
 use std::rc::Rc;
 
+use crate::extreme::{contested, governing};
 use crate::node::{Node, Op};
-use crate::quantity::{contested, governing};
 use crate::sweep::{Contribution, Spread};
 use crate::working::Working;
 use crate::{Kind, Source, Unit};

@@ -16,6 +16,7 @@
 
 mod dimension;
 mod error;
+mod extreme;
 mod figure;
 mod function;
 mod kind;
@@ -29,12 +30,14 @@ mod reading;
 mod root;
 mod source;
 mod sweep;
+mod table;
 pub mod unit;
 mod units;
 mod working;
 
 pub use dimension::*;
 pub use error::MeasureError;
+pub use extreme::Steps;
 pub use figure::{Figure, Share, difference};
 pub use function::Function;
 pub use kind::Kind;
@@ -45,10 +48,11 @@ pub use money::{
     MoneyFault, MoneyLine, MoneyReading, MoneyWorking, PRICED_DECIMALS, Rounding, measured_decimal,
     read_decimal, read_money, shown_decimal,
 };
-pub use quantity::{Quantity, Standing, Steps, Table, Traced};
+pub use quantity::{Quantity, Standing, Traced};
 pub use reading::{Ambiguous, Doubt, Reading, Stated, Tool};
 pub use root::zeros;
 pub use source::{Held, Source};
 pub use sweep::Contribution;
+pub use table::Table;
 pub use unit::{Powers, Unit};
 pub use working::{Expr, Line, Term, Working};

@@ -4,10 +4,10 @@ use core::fmt;
 use core::marker::PhantomData;
 use std::rc::Rc;
 
-use crate::dimension::{Dimension, Halved, NoDim, Over, Times};
-use crate::node::{Leaf, Node, Op, TableOf};
+use crate::dimension::{Dimension, Halved, NoDim, Times};
+use crate::node::{Leaf, Node, Op};
 use crate::sweep::Spread;
-use crate::{Figure, Function, Kind, MeasureError, Reading, Source, Unit};
+use crate::{Figure, Function, Kind, MeasureError, Reading, Source, Steps, Table, Unit};
 
 /// A quantity with its dimension as a type. Cloning shares the step that made it.
 pub struct Quantity<D> {
@@ -246,71 +246,6 @@ impl<D: Dimension> Quantity<D> {
         Self::from_op(args.iter().map(|arg| arg.value).sum(), Op::Sum, args)
     }
 
-    /// The lesser of two.
-    #[must_use]
-    pub fn least(&self, other: &Self) -> Self {
-        Self::least_of(&[("", self.clone()), ("", other.clone())])
-    }
-
-    /// The greater of two.
-    #[must_use]
-    pub fn greatest(&self, other: &Self) -> Self {
-        Self::greatest_of(&[("", self.clone()), ("", other.clone())])
-    }
-
-    /// The least of several limits, each with its name; it tells which one governs.
-    /// Limits that are not numbers are passed over.
-    ///
-    /// # Panics
-    /// Without any limit.
-    #[must_use]
-    pub fn least_of(limits: &[(&'static str, Self)]) -> Self {
-        Self::extreme_of(limits, Op::Least, |a, b| a < b)
-    }
-
-    /// The greatest of several, each with its name; it tells which one governs.
-    ///
-    /// # Panics
-    /// Without any.
-    #[must_use]
-    pub fn greatest_of(limits: &[(&'static str, Self)]) -> Self {
-        Self::extreme_of(limits, Op::Greatest, |a, b| a > b)
-    }
-
-    fn extreme_of(
-        limits: &[(&'static str, Self)],
-        op: fn(Rc<[&'static str]>, usize) -> Op,
-        wins: fn(f64, f64) -> bool,
-    ) -> Self {
-        assert!(!limits.is_empty(), "the extreme of nothing");
-        let governing = (1..limits.len()).fold(0, |best, i| {
-            let (here, there) = (limits[i].1.value(), limits[best].1.value());
-            if wins(here, there) || there.is_nan() {
-                i
-            } else {
-                best
-            }
-        });
-        let names = limits.iter().map(|(name, _)| *name).collect();
-        let args = limits
-            .iter()
-            .map(|(_, limit)| Rc::clone(&limit.node))
-            .collect();
-        Self::from_op(limits[governing].1.value(), op(names, governing), args)
-    }
-
-    /// The name of the limit that governs, where this is a [`least_of`](Self::least_of) or its twin.
-    #[must_use]
-    pub fn governing(&self) -> Option<&'static str> {
-        governing(&self.node)
-    }
-
-    /// Whether another limit lies so near the governing one that it may govern in truth.
-    #[must_use]
-    pub fn contested(&self) -> bool {
-        contested(&self.node)
-    }
-
     /// One named step for an integration, a look-up or a solution: SI numbers in, one SI number out.
     #[must_use]
     pub fn tabled(
@@ -414,120 +349,5 @@ impl Quantity<NoDim> {
             Op::Power(power),
             vec![Rc::clone(&self.node)],
         )
-    }
-    /// One divided by this quantity's step, for any dimension: see the operators for the general form.
-    #[must_use]
-    pub fn inverse(&self) -> Self {
-        Self::exact(1.0) / self
-    }
-}
-
-impl<D: Dimension> Quantity<D> {
-    /// This quantity divided by another of the same dimension, as a pure number.
-    #[must_use]
-    pub fn share_of(&self, whole: &Self) -> Quantity<D::Quotient>
-    where
-        D: Over<D>,
-    {
-        self / whole
-    }
-}
-
-pub(crate) fn governing(node: &Node) -> Option<&'static str> {
-    match &node.renamed().op {
-        Op::Least(names, i) | Op::Greatest(names, i) => Some(names[*i]),
-        _ => None,
-    }
-}
-
-pub(crate) fn contested(node: &Node) -> bool {
-    let node = node.renamed();
-    let (Op::Least(_, governing) | Op::Greatest(_, governing)) = node.op else {
-        return false;
-    };
-    node.args
-        .iter()
-        .enumerate()
-        .filter(|(i, _)| *i != governing)
-        .any(|(_, other)| {
-            let gap = (other.value - node.value).abs();
-            let args = vec![Rc::clone(other), Rc::clone(&node.args[governing])];
-            let difference = Node::new(gap, Op::Difference, args, node.powers);
-            let spread = Spread::of(&Rc::new(difference));
-            gap <= spread.plus.max(spread.minus)
-        })
-}
-
-/// Whole steps (tins, teeth, turns) that hold a quantity. A step carries no ±; what carries over is the doubt in the count.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Steps {
-    /// Steps for the value itself.
-    pub count: f64,
-    /// Steps for the least that the value can be.
-    pub fewest: f64,
-    /// Steps for the most that the value can be.
-    pub most: f64,
-}
-
-impl Steps {
-    /// Whether the ± reaches over into another count.
-    #[must_use]
-    pub fn straddles(&self) -> bool {
-        self.fewest < self.count || self.most > self.count
-    }
-}
-
-/// One named step with several results, for a solution that yields them together.
-#[derive(Clone)]
-pub struct Table {
-    of: Rc<TableOf>,
-    args: Vec<Rc<Node>>,
-}
-
-impl Table {
-    /// Runs `of` once on the inputs' SI values; slopes are found by central differences when a ± is asked for.
-    #[must_use]
-    pub fn new(
-        name: &'static str,
-        inputs: &[&dyn Traced],
-        of: impl Fn(&[f64]) -> Vec<f64> + 'static,
-    ) -> Self {
-        let args: Vec<_> = inputs.iter().map(|input| input.step().0).collect();
-        let inputs: Vec<_> = args.iter().map(|arg| arg.value).collect();
-        let outputs = of(&inputs);
-        let slopes = core::cell::OnceCell::new();
-        Self {
-            of: Rc::new(TableOf {
-                name,
-                inputs,
-                outputs,
-                of: Box::new(of),
-                slopes,
-            }),
-            args,
-        }
-    }
-
-    /// How many results there are.
-    #[must_use]
-    pub fn len(&self) -> usize {
-        self.of.outputs.len()
-    }
-
-    /// Whether there is no result.
-    #[must_use]
-    pub fn is_empty(&self) -> bool {
-        self.of.outputs.is_empty()
-    }
-
-    /// One result, in the SI unit of the dimension that the caller names; not a number where there is no such result.
-    #[must_use]
-    pub fn output<D: Dimension>(&self, index: usize) -> Quantity<D> {
-        let value = self.of.outputs.get(index).copied().unwrap_or(f64::NAN);
-        let op = match self.of.outputs.get(index) {
-            Some(_) => Op::Table(Rc::clone(&self.of), index),
-            None => return Quantity::exact(value),
-        };
-        Quantity::from_op(value, op, self.args.clone())
     }
 }

@@ -109,3 +109,105 @@ fn agreement(check: &Check, expected: &[f64], computed: &[f64]) -> Result<(), St
     }
     Ok(())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Computes `double` of the input `x`, and refuses numbers below zero.
+    fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
+        match of {
+            "double" => match inputs.number("x")? {
+                x if x < 0.0 => Err("OutOfRange: x".into()),
+                x => Ok(vec![2.0 * x]),
+            },
+            _ => Err(unknown(of)),
+        }
+    }
+
+    const SUBJECT: Subject = Subject {
+        name: "doubles",
+        least: 1,
+        computed,
+    };
+
+    const SOUND: &str = r#"
+        [[check]]
+        id = "D1"
+        what = "Twice three"
+        of = "double"
+        inputs = { x = 3 }
+        expected = [6.0]
+        tolerance = 0.0
+        why = "whole numbers"
+        source = "Arithmetic"
+        held = "computed"
+    "#;
+
+    /// The outcome of the sound check after one change of its text.
+    fn after(old: &str, new: &str) -> Result<(), String> {
+        assert!(SOUND.contains(old));
+        let checks = SUBJECT.checks(&SOUND.replace(old, new))?;
+        outcome(&SUBJECT, &checks[0])
+    }
+
+    #[test]
+    fn a_sound_check_passes() {
+        assert_eq!(after("6.0", "6.0"), Ok(()));
+    }
+
+    #[test]
+    fn a_wrong_value_a_missing_value_and_a_surplus_value_fail() {
+        assert!(after("[6.0]", "[6.1]").is_err());
+        assert!(after("[6.0]", "[6.0, 6.0]").is_err());
+        assert!(after("[6.0]", "[]").is_err());
+    }
+
+    #[test]
+    fn a_name_that_nothing_computes_fails_even_where_a_refusal_is_wanted() {
+        assert!(after("\"double\"", "\"treble\"").is_err());
+        let refused = SOUND
+            .replace("expected = [6.0]", "refused = \"name\"")
+            .replace("\"double\"", "\"treble\"");
+        let checks = SUBJECT.checks(&refused).expect("a well-formed file");
+        assert!(outcome(&SUBJECT, &checks[0]).is_err());
+    }
+
+    #[test]
+    fn an_input_that_nothing_reads_fails() {
+        assert!(after("x = 3", "x = 3, y = 4").is_err());
+        assert!(after("x = 3", "y = 3").is_err());
+    }
+
+    #[test]
+    fn a_key_outside_the_format_and_a_missing_source_fail() {
+        assert!(after("held =", "colour = \"red\"\nheld =").is_err());
+        assert!(after("source = \"Arithmetic\"", "").is_err());
+        assert!(after("\"Arithmetic\"", "\" \"").is_err());
+        assert!(after("tolerance = 0.0", "").is_err());
+        assert!(after("\"computed\"", "\"library\"").is_err());
+        assert!(after("\"computed\"", "\"hearsay\"").is_err());
+    }
+
+    #[test]
+    fn a_refusal_must_happen_and_for_the_reason_given() {
+        let refused = |part: &str, x: &str| {
+            let text = SOUND
+                .replace("expected = [6.0]", &format!("refused = \"{part}\""))
+                .replace("x = 3", x);
+            let checks = SUBJECT.checks(&text)?;
+            outcome(&SUBJECT, &checks[0])
+        };
+        assert_eq!(refused("OutOfRange", "x = -3"), Ok(()));
+        assert!(refused("OutOfRange", "x = 3").is_err());
+        assert!(refused("NoRoot", "x = -3").is_err());
+        assert!(refused(" ", "x = -3").is_err());
+    }
+
+    #[test]
+    fn a_file_without_checks_or_with_an_id_twice_fails() {
+        assert!(SUBJECT.checks("").is_err());
+        assert!(SUBJECT.checks("check = []").is_err());
+        assert!(SUBJECT.checks(&format!("{SOUND}{SOUND}")).is_err());
+    }
+}

@@ -16,4 +16,10 @@ pub enum TradeError {
         /// The highest usable value.
         highest: f64,
     },
+    /// A reckoning of money has no answer.
+    #[error("{0}")]
+    Money(measure::MoneyError),
+    /// More is paid than the line comes to.
+    #[error("more is paid than the line comes to")]
+    PaidTooMuch,
 }

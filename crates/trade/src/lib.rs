@@ -1,7 +1,7 @@
 //! The calculations of the trade, one module a subject: pure, and knowing no document, storage or browser.
 
-mod error;
 pub mod costs;
+mod error;
 pub mod gearing;
 pub mod paint;
 pub mod springs;

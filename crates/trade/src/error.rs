@@ -22,4 +22,20 @@ pub enum TradeError {
     /// More is paid than the line comes to.
     #[error("more is paid than the line comes to")]
     PaidTooMuch,
+    /// A list is too short for the calculation.
+    #[error("{entry} needs at least {least}")]
+    TooFew {
+        /// The list, by its field name.
+        entry: &'static str,
+        /// How many it needs.
+        least: usize,
+    },
+    /// Two edges of a traced outline cross, so it has no inside.
+    #[error("edges {first} and {second} of the outline cross")]
+    OutlineCrosses {
+        /// The place of the first edge, counted from 0.
+        first: usize,
+        /// The place of the second edge.
+        second: usize,
+    },
 }

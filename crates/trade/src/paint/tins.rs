@@ -1,0 +1,214 @@
+//! The cheapest set of tins that holds what is needed: exact, by dynamic programming over the sets worth keeping.
+
+use rust_decimal::Decimal;
+
+/// A size that the shop sells.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Tin {
+    /// What it holds, in microlitres: whole numbers keep sums exact.
+    pub microlitres: u64,
+    /// What it costs.
+    pub price: Decimal,
+}
+
+/// The tins to buy.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Purchase {
+    /// How many of each size, in the order of the list.
+    pub counts: Vec<u32>,
+    /// What they hold together, in microlitres.
+    pub microlitres: u64,
+    /// What they cost together.
+    pub cost: Decimal,
+}
+
+/// A set of tins on the way to a purchase.
+#[derive(Clone)]
+struct Set {
+    microlitres: u64,
+    cost: Decimal,
+    counts: Vec<u32>,
+}
+
+impl Set {
+    fn tins(&self) -> u32 {
+        self.counts.iter().sum()
+    }
+}
+
+/// The cheapest tins that hold at least the volume needed; at the same price the set that holds more, then the one of
+/// fewer tins. Nothing where nothing is needed or nothing is for sale.
+///
+/// minimise `Σ n_i p_i` over whole `n_i >= 0` with `Σ n_i v_i >= V`
+///
+/// # Units
+/// Microlitres and money; both are counted exactly, so a purchase carries no ±.
+/// # Valid range
+/// Sizes above nothing, prices not below nothing; sizes that are neither are passed over.
+/// # Source
+/// Integer covering problem; compared with SciPy's `milp` in the reference checks.
+/// # Example
+/// 0.5, 1, 2.5 and 5 L at 14, 24, 52 and 95: 6.2 L cost 133.
+#[must_use]
+pub fn cheapest_tins(needed: u64, tins: &[Tin]) -> Option<Purchase> {
+    let for_sale = |tin: &Tin| tin.microlitres > 0 && tin.price >= Decimal::ZERO;
+    if needed == 0 || !tins.iter().any(for_sale) {
+        return None;
+    }
+    // One size alone bounds the cost from above.
+    let bound = tins
+        .iter()
+        .filter(|tin| for_sale(tin))
+        .map(|tin| tin.price * Decimal::from(needed.div_ceil(tin.microlitres)))
+        .min()?;
+    let mut worth_keeping = vec![Set {
+        microlitres: 0,
+        cost: Decimal::ZERO,
+        counts: vec![0; tins.len()],
+    }];
+    for (place, tin) in tins.iter().enumerate().filter(|(_, tin)| for_sale(tin)) {
+        let mut next = Vec::new();
+        for set in &worth_keeping {
+            extend(set, place, tin, needed, bound, &mut next);
+        }
+        worth_keeping = without_dominated(next);
+    }
+    worth_keeping
+        .into_iter()
+        .filter(|set| set.microlitres >= needed)
+        .min_by(|a, b| {
+            a.cost
+                .cmp(&b.cost)
+                .then(b.microlitres.cmp(&a.microlitres))
+                .then(a.tins().cmp(&b.tins()))
+        })
+        .map(|set| Purchase {
+            counts: set.counts,
+            microlitres: set.microlitres,
+            cost: set.cost,
+        })
+}
+
+/// A set with none, one, two ... of a size, until it holds enough or costs too much.
+fn extend(set: &Set, place: usize, tin: &Tin, needed: u64, bound: Decimal, into: &mut Vec<Set>) {
+    let mut set = set.clone();
+    loop {
+        into.push(set.clone());
+        if set.microlitres >= needed || set.cost + tin.price > bound {
+            return;
+        }
+        set.microlitres += tin.microlitres;
+        set.cost += tin.price;
+        set.counts[place] += 1;
+    }
+}
+
+/// Leaves out every set for which another holds as much or more and costs as much or less.
+fn without_dominated(mut sets: Vec<Set>) -> Vec<Set> {
+    sets.sort_by(|a, b| {
+        b.microlitres
+            .cmp(&a.microlitres)
+            .then(a.cost.cmp(&b.cost))
+            .then(a.tins().cmp(&b.tins()))
+    });
+    let mut least_cost: Option<Decimal> = None;
+    sets.retain(|set| {
+        let keep = least_cost.is_none_or(|least| set.cost < least);
+        if keep {
+            least_cost = Some(set.cost);
+        }
+        keep
+    });
+    sets
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn tin(millilitres: u64, price: i64) -> Tin {
+        Tin {
+            microlitres: millilitres * 1000,
+            price: Decimal::from(price),
+        }
+    }
+
+    /// Every set of tins up to a count of each.
+    fn cheapest_by_trying_all(needed: u64, tins: &[Tin]) -> Decimal {
+        fn from(needed: u64, tins: &[Tin]) -> Option<Decimal> {
+            let (first, rest) = tins.split_first()?;
+            (0..=needed.div_ceil(first.microlitres))
+                .filter_map(|count| {
+                    let cost = first.price * Decimal::from(count);
+                    let left = needed.saturating_sub(count * first.microlitres);
+                    if left == 0 {
+                        Some(cost)
+                    } else {
+                        from(left, rest).map(|more| cost + more)
+                    }
+                })
+                .min()
+        }
+        from(needed, tins).unwrap()
+    }
+
+    #[test]
+    fn the_dear_small_tin_is_not_taken_where_a_large_one_costs_less() {
+        let purchase = cheapest_tins(900_000, &[tin(500, 20), tin(1000, 24)]).unwrap();
+        assert_eq!(
+            (purchase.counts, purchase.cost),
+            (vec![0, 1], Decimal::from(24))
+        );
+    }
+
+    #[test]
+    fn the_greedy_choice_is_beaten() {
+        // Largest first would take 5 + 1 for 115; three of 2 cost 90.
+        let purchase = cheapest_tins(6_000_000, &[tin(5000, 95), tin(2000, 30), tin(1000, 20)]);
+        assert_eq!(purchase.unwrap().cost, Decimal::from(90));
+    }
+
+    #[test]
+    fn nothing_needed_or_nothing_for_sale_is_no_purchase() {
+        assert!(cheapest_tins(0, &[tin(500, 14)]).is_none());
+        assert!(cheapest_tins(100, &[]).is_none());
+        assert!(cheapest_tins(100, &[tin(0, 14)]).is_none());
+    }
+
+    #[test]
+    fn at_the_same_price_the_set_that_holds_more_is_taken() {
+        let purchase = cheapest_tins(1_000_000, &[tin(500, 10), tin(1500, 20)]).unwrap();
+        assert_eq!(purchase.counts, vec![0, 1]);
+    }
+
+    proptest! {
+        #[test]
+        fn the_purchase_is_as_cheap_as_any_and_holds_enough(
+            needed in 1_u64..12_000,
+            sizes in prop::collection::vec((200_u64..4000, 1_i64..200), 1..5),
+        ) {
+            let tins: Vec<_> = sizes.iter().map(|&(size, price)| tin(size, price)).collect();
+            let purchase = cheapest_tins(needed * 1000, &tins).unwrap();
+            prop_assert!(purchase.microlitres >= needed * 1000);
+            let held: u64 =
+                purchase.counts.iter().zip(&tins).map(|(n, tin)| u64::from(*n) * tin.microlitres).sum();
+            let cost: Decimal =
+                purchase.counts.iter().zip(&tins).map(|(n, tin)| Decimal::from(*n) * tin.price).sum();
+            prop_assert_eq!(held, purchase.microlitres);
+            prop_assert_eq!(cost, purchase.cost);
+            prop_assert_eq!(purchase.cost, cheapest_by_trying_all(needed * 1000, &tins));
+        }
+
+        #[test]
+        fn more_paint_never_costs_less(
+            needed in 1_u64..20_000,
+            more in 0_u64..5000,
+            sizes in prop::collection::vec((200_u64..4000, 1_i64..200), 1..5),
+        ) {
+            let tins: Vec<_> = sizes.iter().map(|&(size, price)| tin(size, price)).collect();
+            let cost = |needed: u64| cheapest_tins(needed * 1000, &tins).unwrap().cost;
+            prop_assert!(cost(needed) <= cost(needed + more));
+        }
+    }
+}

@@ -45,7 +45,7 @@ pub const SUBJECTS: &[Subject] = &[
     },
     Subject {
         name: "costs",
-        least: 10,
+        least: 30,
         computed: costs::computed,
     },
 ];

@@ -26,6 +26,7 @@ mod money;
 mod node;
 mod operators;
 mod quantity;
+mod read;
 mod reading;
 mod root;
 mod source;
@@ -49,6 +50,7 @@ pub use money::{
     read_decimal, read_money, shown_decimal,
 };
 pub use quantity::{Quantity, Standing, Traced};
+pub use read::{Ask, EntryError, EntryProblem, Gauge, read};
 pub use reading::{Ambiguous, Doubt, Reading, Stated, Tool};
 pub use root::zeros;
 pub use source::{Held, Source};

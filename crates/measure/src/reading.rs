@@ -1,6 +1,7 @@
 //! What a typed entry was understood to say, and the tools whose usual error stands in for an untyped ±.
 
 use crate::mark::Mark;
+use crate::read::Gauge;
 use crate::unit::{self, Unit};
 
 /// Where the ± of a reading comes from.
@@ -29,7 +30,10 @@ pub struct Reading {
     pub unit: &'static Unit,
     /// No unit was typed: the field's own was taken.
     pub bare: bool,
-    /// What was typed could also mean something else.
+    /// The decimal mark that the meaning of the text hangs on: keep it with the text, so that a book with another mark
+    /// understands the same. None where the text says it all.
+    pub mark: Option<Mark>,
+    /// What was typed could also mean something else: ask.
     pub ambiguous: Option<Ambiguous>,
 }
 
@@ -44,6 +48,7 @@ impl Reading {
             stated: Stated::Exact,
             unit,
             bare: false,
+            mark: None,
             ambiguous: None,
         }
     }
@@ -71,7 +76,15 @@ pub enum Doubt {
         /// The decimal mark that gives the other value.
         otherwise: Mark,
     },
-    /// A unit name that two countries fill differently: `gal`, `pt`, `fl oz`, `cwt`, `ton`, `ga`.
+    /// A gauge number without the name of its series: `16 gauge`.
+    Gauge {
+        /// The series that was taken.
+        understood: Gauge,
+        /// The series that it could also be.
+        otherwise: Gauge,
+    },
+    /// A unit name that two countries fill differently: `gal`, `pt`, `fl oz`, `cwt`, `ton`; or a bare `5/16` in a field
+    /// for millimetres.
     Unit {
         /// The unit that was taken.
         understood: &'static Unit,

@@ -11,7 +11,7 @@ pub const STANDARD_GRAVITY: f64 = 9.80665;
 /// Metre per second squared, `m/s²`: SI coherent unit: SI Brochure table 5.
 pub static METRE_PER_SECOND_SQUARED: Unit = Unit::new(
     "m/s²",
-    &["m/s2", "m/s^2", "m/sec2"],
+    &["m/s2", "m/sec2"],
     1.0,
     DIMS,
     "SI coherent unit: SI Brochure table 5",
@@ -20,7 +20,7 @@ pub static METRE_PER_SECOND_SQUARED: Unit = Unit::new(
 /// Gravity, `g`: standard gravity, 9.80665 m/s²: NIST SP 811 B.8.
 pub static GRAVITY: Unit = Unit::new(
     "g",
-    &["gn", "g0", "gee"],
+    &["g", "gn", "g0", "gee"],
     STANDARD_GRAVITY,
     DIMS,
     "standard gravity, 9.80665 m/s²: NIST SP 811 B.8",
@@ -29,7 +29,7 @@ pub static GRAVITY: Unit = Unit::new(
 /// Foot per second squared, `ft/s²`: 1 ft/s in 1 s: NIST SP 811 B.8.
 pub static FOOT_PER_SECOND_SQUARED: Unit = Unit::new(
     "ft/s²",
-    &["ft/s2", "ft/s^2", "ft/sec2"],
+    &["ft/s2", "ft/sec2"],
     FOOT.factor,
     DIMS,
     "1 ft/s in 1 s: NIST SP 811 B.8",

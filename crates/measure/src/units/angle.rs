@@ -9,7 +9,7 @@ const DIMS: Powers = [0, 0, 0, 0];
 /// Radian, `rad`: SI coherent unit: SI Brochure table 4.
 pub static RADIAN: Unit = Unit::new(
     "rad",
-    &["radian", "radians"],
+    &["rad", "radian", "radians"],
     1.0,
     DIMS,
     "SI coherent unit: SI Brochure table 4",
@@ -18,7 +18,7 @@ pub static RADIAN: Unit = Unit::new(
 /// Milliradian, `mrad`: 0.001 rad: SI Brochure table 7.
 pub static MILLIRADIAN: Unit = Unit::new(
     "mrad",
-    &["milliradian", "milliradians"],
+    &["mrad", "milliradian", "milliradians"],
     1.0e-3,
     DIMS,
     "0.001 rad: SI Brochure table 7",
@@ -27,7 +27,7 @@ pub static MILLIRADIAN: Unit = Unit::new(
 /// Degree, `°`: π/180 rad: SI Brochure table 8.
 pub static DEGREE: Unit = Unit::new(
     "°",
-    &["deg", "degs", "degree", "degrees", "º", "˚"],
+    &["°", "deg", "degs", "degree", "degrees"],
     PI / 180.0,
     DIMS,
     "π/180 rad: SI Brochure table 8",
@@ -36,7 +36,7 @@ pub static DEGREE: Unit = Unit::new(
 /// Arc minute, `′`: 1/60°: SI Brochure table 8.
 pub static ARC_MINUTE: Unit = Unit::new(
     "′",
-    &["'", "’", "‘", "min", "arcmin", "mins", "minute", "minutes"],
+    &["'", "min", "arcmin", "mins", "minute", "minutes"],
     DEGREE.factor / 60.0,
     DIMS,
     "1/60°: SI Brochure table 8",
@@ -45,9 +45,7 @@ pub static ARC_MINUTE: Unit = Unit::new(
 /// Arc second, `″`: 1/3600°: SI Brochure table 8.
 pub static ARC_SECOND: Unit = Unit::new(
     "″",
-    &[
-        "\"", "”", "“", "''", "’’", "′′", "sec", "arcsec", "s", "second", "seconds",
-    ],
+    &["\"", "sec", "arcsec", "s", "second", "seconds"],
     DEGREE.factor / 3600.0,
     DIMS,
     "1/3600°: SI Brochure table 8",
@@ -56,7 +54,7 @@ pub static ARC_SECOND: Unit = Unit::new(
 /// Turn, `turn`: 360°: NIST SP 811 B.8, as revolution.
 pub static TURN: Unit = Unit::new(
     "turn",
-    &["turns", "rev", "revs", "revolution", "revolutions"],
+    &["turn", "turns", "rev", "revs", "revolution", "revolutions"],
     2.0 * PI,
     DIMS,
     "360°: NIST SP 811 B.8, as revolution",

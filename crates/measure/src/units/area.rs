@@ -10,7 +10,6 @@ pub static SQUARE_METRE: Unit = Unit::new(
     "m²",
     &[
         "m2",
-        "m^2",
         "sqm",
         "sqmetre",
         "sqmetres",
@@ -25,19 +24,16 @@ pub static SQUARE_METRE: Unit = Unit::new(
 );
 
 /// Square millimetre, `mm²`: (0.001 m)².
-pub static SQUARE_MILLIMETRE: Unit =
-    Unit::new("mm²", &["mm2", "mm^2", "sqmm"], 1.0e-6, DIMS, "(0.001 m)²");
+pub static SQUARE_MILLIMETRE: Unit = Unit::new("mm²", &["mm2", "sqmm"], 1.0e-6, DIMS, "(0.001 m)²");
 
 /// Square centimetre, `cm²`: (0.01 m)².
-pub static SQUARE_CENTIMETRE: Unit =
-    Unit::new("cm²", &["cm2", "cm^2", "sqcm"], 1.0e-4, DIMS, "(0.01 m)²");
+pub static SQUARE_CENTIMETRE: Unit = Unit::new("cm²", &["cm2", "sqcm"], 1.0e-4, DIMS, "(0.01 m)²");
 
 /// Square inch, `in²`: (25.4 mm)²: NIST SP 811 B.8.
 pub static SQUARE_INCH: Unit = Unit::new(
     "in²",
     &[
         "in2",
-        "in^2",
         "sqin",
         "sqins",
         "sqinch",
@@ -54,7 +50,6 @@ pub static SQUARE_FOOT: Unit = Unit::new(
     "ft²",
     &[
         "ft2",
-        "ft^2",
         "sqft",
         "sqfoot",
         "sqfeet",
@@ -69,7 +64,7 @@ pub static SQUARE_FOOT: Unit = Unit::new(
 /// Square yard, `yd²`: (3 ft)²: NIST SP 811 B.8.
 pub static SQUARE_YARD: Unit = Unit::new(
     "yd²",
-    &["yd2", "yd^2", "sqyd", "sqyds", "squareyard", "squareyards"],
+    &["yd2", "sqyd", "sqyds", "squareyard", "squareyards"],
     YARD.factor * YARD.factor,
     DIMS,
     "(3 ft)²: NIST SP 811 B.8",

@@ -11,7 +11,7 @@ const DIMS: Powers = [-3, 1, 0, 0];
 /// Kilogram per cubic metre, `kg/m³`: SI coherent unit: SI Brochure table 5.
 pub static KILOGRAM_PER_CUBIC_METRE: Unit = Unit::new(
     "kg/m³",
-    &["kg/m3", "kg/m^3"],
+    &["kg/m3"],
     1.0,
     DIMS,
     "SI coherent unit: SI Brochure table 5",
@@ -29,7 +29,7 @@ pub static KILOGRAM_PER_LITRE: Unit = Unit::new(
 /// Gram per cubic centimetre, `g/cm³`: 1 g in 1 cm³.
 pub static GRAM_PER_CUBIC_CENTIMETRE: Unit = Unit::new(
     "g/cm³",
-    &["g/cm3", "g/cm^3", "g/cc", "g/ccm", "g/ml"],
+    &["g/cm3", "g/cc", "g/ccm", "g/ml"],
     1.0e3,
     DIMS,
     "1 g in 1 cm³",
@@ -42,7 +42,7 @@ pub static GRAM_PER_LITRE: Unit =
 /// Pound per cubic foot, `lb/ft³`: 1 lb in 1 ft³: NIST SP 811 B.8.
 pub static POUND_PER_CUBIC_FOOT: Unit = Unit::new(
     "lb/ft³",
-    &["lb/ft3", "lb/ft^3", "lb/cuft", "pcf"],
+    &["lb/ft3", "lb/cuft", "pcf"],
     POUND.factor / (FOOT.factor * FOOT.factor * FOOT.factor),
     DIMS,
     "1 lb in 1 ft³: NIST SP 811 B.8",
@@ -52,10 +52,10 @@ pub static POUND_PER_CUBIC_FOOT: Unit = Unit::new(
 pub static POUND_PER_IMPERIAL_GALLON: Unit = Unit::new(
     "lb/imp gal",
     &[
+        "lb/impgal",
         "lb/gal",
         "lbs/gal",
         "lb/gallon",
-        "lb/impgal",
         "lbs/impgal",
         "lb/ukgal",
     ],
@@ -68,7 +68,7 @@ pub static POUND_PER_IMPERIAL_GALLON: Unit = Unit::new(
 /// Pound per us gallon, `lb/US gal`: 1 lb in 1 US gallon: NIST SP 811 B.8.
 pub static POUND_PER_US_GALLON: Unit = Unit::new(
     "lb/US gal",
-    &["lb/gal", "lbs/gal", "lb/gallon", "lb/usgal", "lbs/usgal"],
+    &["lb/usgal", "lb/gal", "lbs/gal", "lb/gallon", "lbs/usgal"],
     POUND.factor / US_GALLON.factor,
     DIMS,
     "1 lb in 1 US gallon: NIST SP 811 B.8",

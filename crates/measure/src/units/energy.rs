@@ -9,7 +9,7 @@ const DIMS: Powers = [2, 1, -2, 0];
 /// Joule, `J`: SI coherent unit: SI Brochure table 4.
 pub static JOULE: Unit = Unit::new(
     "J",
-    &["joule", "joules", "nm", "newtonmetre", "newtonmetres"],
+    &["j", "joule", "joules", "nm", "newtonmetre", "newtonmetres"],
     1.0,
     DIMS,
     "SI coherent unit: SI Brochure table 4",
@@ -18,7 +18,7 @@ pub static JOULE: Unit = Unit::new(
 /// Kilojoule, `kJ`: 1000 J: SI Brochure table 7.
 pub static KILOJOULE: Unit = Unit::new(
     "kJ",
-    &["kilojoule", "kilojoules"],
+    &["kj", "kilojoule", "kilojoules"],
     1.0e3,
     DIMS,
     "1000 J: SI Brochure table 7",
@@ -37,8 +37,8 @@ pub static KILOWATT_HOUR: Unit = Unit::new(
 pub static FOOT_POUND_FORCE: Unit = Unit::new(
     "ft·lbf",
     &[
-        "ftlb",
         "ftlbf",
+        "ftlb",
         "ftlbs",
         "lbft",
         "lbfft",
@@ -53,7 +53,7 @@ pub static FOOT_POUND_FORCE: Unit = Unit::new(
 /// Kilogram force metre, `kgf·m`: 1 kgf over 1 m: NIST SP 811 B.8.
 pub static KILOGRAM_FORCE_METRE: Unit = Unit::new(
     "kgf·m",
-    &["kgm", "kgfm", "mkg", "mkp", "kpm"],
+    &["kgfm", "kgm", "mkg", "mkp", "kpm"],
     KILOGRAM_FORCE.factor,
     DIMS,
     "1 kgf over 1 m: NIST SP 811 B.8",

@@ -8,12 +8,12 @@ const DIMS: Powers = [3, 0, -1, 0];
 
 /// Cubic metre per second, `m³/s`: SI coherent unit.
 pub static CUBIC_METRE_PER_SECOND: Unit =
-    Unit::new("m³/s", &["m3/s", "m^3/s"], 1.0, DIMS, "SI coherent unit");
+    Unit::new("m³/s", &["m3/s"], 1.0, DIMS, "SI coherent unit");
 
 /// Cubic metre per hour, `m³/h`: 1 m³ in 3600 s.
 pub static CUBIC_METRE_PER_HOUR: Unit = Unit::new(
     "m³/h",
-    &["m3/h", "m^3/h", "m3/hr"],
+    &["m3/h", "m3/hr"],
     1.0 / 3600.0,
     DIMS,
     "1 m³ in 3600 s",
@@ -40,7 +40,7 @@ pub static MILLILITRE_PER_MINUTE: Unit = Unit::new(
 /// Cubic foot per minute, `ft³/min`: 1 ft³ in 60 s: NIST SP 811 B.8.
 pub static CUBIC_FOOT_PER_MINUTE: Unit = Unit::new(
     "ft³/min",
-    &["ft3/min", "ft^3/min", "cfm", "cuft/min"],
+    &["ft3/min", "cfm", "cuft/min"],
     CUBIC_FOOT.factor / 60.0,
     DIMS,
     "1 ft³ in 60 s: NIST SP 811 B.8",
@@ -49,7 +49,7 @@ pub static CUBIC_FOOT_PER_MINUTE: Unit = Unit::new(
 /// Imperial gallon per minute, `imp gal/min`: 1 imperial gallon in 60 s: NIST SP 811 B.8.
 pub static IMPERIAL_GALLON_PER_MINUTE: Unit = Unit::new(
     "imp gal/min",
-    &["gal/min", "gpm", "impgal/min", "impgpm"],
+    &["impgal/min", "gal/min", "gpm", "impgpm"],
     IMPERIAL_GALLON.factor / 60.0,
     DIMS,
     "1 imperial gallon in 60 s: NIST SP 811 B.8",
@@ -59,7 +59,7 @@ pub static IMPERIAL_GALLON_PER_MINUTE: Unit = Unit::new(
 /// Us gallon per minute, `US gal/min`: 1 US gallon in 60 s: NIST SP 811 B.8.
 pub static US_GALLON_PER_MINUTE: Unit = Unit::new(
     "US gal/min",
-    &["gal/min", "gpm", "usgal/min", "usgpm"],
+    &["usgal/min", "gal/min", "gpm", "usgpm"],
     US_GALLON.factor / 60.0,
     DIMS,
     "1 US gallon in 60 s: NIST SP 811 B.8",

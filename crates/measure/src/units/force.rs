@@ -9,7 +9,7 @@ const DIMS: Powers = [1, 1, -2, 0];
 /// Newton, `N`: SI coherent unit: SI Brochure table 4.
 pub static NEWTON: Unit = Unit::new(
     "N",
-    &["newton", "newtons"],
+    &["n", "newton", "newtons"],
     1.0,
     DIMS,
     "SI coherent unit: SI Brochure table 4",
@@ -18,7 +18,7 @@ pub static NEWTON: Unit = Unit::new(
 /// Kilonewton, `kN`: 1000 N: SI Brochure table 7.
 pub static KILONEWTON: Unit = Unit::new(
     "kN",
-    &["kilonewton", "kilonewtons"],
+    &["kn", "kilonewton", "kilonewtons"],
     1.0e3,
     DIMS,
     "1000 N: SI Brochure table 7",
@@ -27,7 +27,7 @@ pub static KILONEWTON: Unit = Unit::new(
 /// Decanewton, `daN`: 10 N: SI Brochure table 7.
 pub static DECANEWTON: Unit = Unit::new(
     "daN",
-    &["decanewton", "decanewtons"],
+    &["dan", "decanewton", "decanewtons"],
     10.0,
     DIMS,
     "10 N: SI Brochure table 7",
@@ -36,7 +36,16 @@ pub static DECANEWTON: Unit = Unit::new(
 /// Kilogram force, `kgf`: 1 kg at standard gravity: NIST SP 811 B.8.
 pub static KILOGRAM_FORCE: Unit = Unit::new(
     "kgf",
-    &["kp", "kilopond", "kiloponds", "kg", "kgs", "kilo", "kilos"],
+    &[
+        "kgf",
+        "kp",
+        "kilopond",
+        "kiloponds",
+        "kg",
+        "kgs",
+        "kilo",
+        "kilos",
+    ],
     STANDARD_GRAVITY,
     DIMS,
     "1 kg at standard gravity: NIST SP 811 B.8",
@@ -45,7 +54,7 @@ pub static KILOGRAM_FORCE: Unit = Unit::new(
 /// Pound force, `lbf`: 1 lb at standard gravity: NIST SP 811 B.8.
 pub static POUND_FORCE: Unit = Unit::new(
     "lbf",
-    &["lb", "lbs", "pound", "pounds", "poundforce", "lbsf"],
+    &["lbf", "lb", "lbs", "pound", "pounds", "poundforce", "lbsf"],
     POUND.factor * STANDARD_GRAVITY,
     DIMS,
     "1 lb at standard gravity: NIST SP 811 B.8",
@@ -54,7 +63,7 @@ pub static POUND_FORCE: Unit = Unit::new(
 /// Ounce force, `ozf`: 1 oz at standard gravity: NIST SP 811 B.8.
 pub static OUNCE_FORCE: Unit = Unit::new(
     "ozf",
-    &["oz", "ounce", "ounces"],
+    &["ozf", "oz", "ounce", "ounces"],
     OUNCE.factor * STANDARD_GRAVITY,
     DIMS,
     "1 oz at standard gravity: NIST SP 811 B.8",
@@ -63,7 +72,7 @@ pub static OUNCE_FORCE: Unit = Unit::new(
 /// Ton force, `tonf`: 1 long ton at standard gravity: NIST SP 811 B.8.
 pub static TON_FORCE: Unit = Unit::new(
     "tonf",
-    &["ton", "tons", "longton", "longtons"],
+    &["tonf", "ton", "tons", "longton", "longtons"],
     LONG_TON.factor * STANDARD_GRAVITY,
     DIMS,
     "1 long ton at standard gravity: NIST SP 811 B.8",

@@ -7,7 +7,7 @@ const DIMS: Powers = [1, 0, 0, 0];
 /// Metre, `m`: SI base unit: SI Brochure 2.3.1.
 pub static METRE: Unit = Unit::new(
     "m",
-    &["metre", "metres", "meter", "meters", "mtr"],
+    &["m", "metre", "metres", "meter", "meters", "mtr"],
     1.0,
     DIMS,
     "SI base unit: SI Brochure 2.3.1",
@@ -16,7 +16,13 @@ pub static METRE: Unit = Unit::new(
 /// Millimetre, `mm`: 0.001 m: SI Brochure table 7.
 pub static MILLIMETRE: Unit = Unit::new(
     "mm",
-    &["millimetre", "millimetres", "millimeter", "millimeters"],
+    &[
+        "mm",
+        "millimetre",
+        "millimetres",
+        "millimeter",
+        "millimeters",
+    ],
     1.0e-3,
     DIMS,
     "0.001 m: SI Brochure table 7",
@@ -25,7 +31,13 @@ pub static MILLIMETRE: Unit = Unit::new(
 /// Centimetre, `cm`: 0.01 m: SI Brochure table 7.
 pub static CENTIMETRE: Unit = Unit::new(
     "cm",
-    &["centimetre", "centimetres", "centimeter", "centimeters"],
+    &[
+        "cm",
+        "centimetre",
+        "centimetres",
+        "centimeter",
+        "centimeters",
+    ],
     1.0e-2,
     DIMS,
     "0.01 m: SI Brochure table 7",
@@ -34,7 +46,14 @@ pub static CENTIMETRE: Unit = Unit::new(
 /// Kilometre, `km`: 1000 m: SI Brochure table 7.
 pub static KILOMETRE: Unit = Unit::new(
     "km",
-    &["kilometre", "kilometres", "kilometer", "kilometers", "kms"],
+    &[
+        "km",
+        "kilometre",
+        "kilometres",
+        "kilometer",
+        "kilometers",
+        "kms",
+    ],
     1.0e3,
     DIMS,
     "1000 m: SI Brochure table 7",
@@ -45,7 +64,6 @@ pub static MICROMETRE: Unit = Unit::new(
     "µm",
     &[
         "um",
-        "μm",
         "micron",
         "microns",
         "micrometre",
@@ -62,9 +80,7 @@ pub static MICROMETRE: Unit = Unit::new(
 /// Inch, `in`: 25.4 mm: NIST SP 811 B.6.
 pub static INCH: Unit = Unit::new(
     "in",
-    &[
-        "inch", "inches", "ins", "\"", "″", "”", "“", "''", "’’", "′′",
-    ],
+    &["in", "inch", "inches", "ins", "\""],
     0.0254,
     DIMS,
     "25.4 mm: NIST SP 811 B.6",
@@ -73,7 +89,7 @@ pub static INCH: Unit = Unit::new(
 /// Foot, `ft`: 12 in: NIST SP 811 B.6.
 pub static FOOT: Unit = Unit::new(
     "ft",
-    &["foot", "feet", "'", "′", "’", "‘"],
+    &["ft", "foot", "feet", "'"],
     12.0 * INCH.factor,
     DIMS,
     "12 in: NIST SP 811 B.6",
@@ -82,7 +98,7 @@ pub static FOOT: Unit = Unit::new(
 /// Yard, `yd`: 3 ft: NIST SP 811 B.6.
 pub static YARD: Unit = Unit::new(
     "yd",
-    &["yard", "yards", "yds"],
+    &["yd", "yard", "yards", "yds"],
     36.0 * INCH.factor,
     DIMS,
     "3 ft: NIST SP 811 B.6",
@@ -91,7 +107,7 @@ pub static YARD: Unit = Unit::new(
 /// Mile, `mi`: 5280 ft: NIST SP 811 B.6.
 pub static MILE: Unit = Unit::new(
     "mi",
-    &["mile", "miles"],
+    &["mi", "mile", "miles"],
     5280.0 * FOOT.factor,
     DIMS,
     "5280 ft: NIST SP 811 B.6",
@@ -100,7 +116,7 @@ pub static MILE: Unit = Unit::new(
 /// Thou, `thou`: 0.001 in: NIST SP 811 B.6, as mil.
 pub static THOU: Unit = Unit::new(
     "thou",
-    &["thous", "thousandth", "thousandths"],
+    &["thou", "thous", "thousandth", "thousandths"],
     1.0e-3 * INCH.factor,
     DIMS,
     "0.001 in: NIST SP 811 B.6, as mil",
@@ -109,7 +125,7 @@ pub static THOU: Unit = Unit::new(
 /// Mil, `mil`: 0.001 in: NIST SP 811 B.6.
 pub static MIL: Unit = Unit::new(
     "mil",
-    &["mils"],
+    &["mil", "mils"],
     1.0e-3 * INCH.factor,
     DIMS,
     "0.001 in: NIST SP 811 B.6",

@@ -9,6 +9,7 @@ const DIMS: Powers = [0, 1, 0, 0];
 pub static KILOGRAM: Unit = Unit::new(
     "kg",
     &[
+        "kg",
         "kilogram",
         "kilograms",
         "kilogramme",
@@ -25,7 +26,7 @@ pub static KILOGRAM: Unit = Unit::new(
 /// Gram, `g`: 0.001 kg: SI Brochure table 7.
 pub static GRAM: Unit = Unit::new(
     "g",
-    &["gram", "grams", "gramme", "grammes", "gm", "gms", "gr"],
+    &["g", "gram", "grams", "gramme", "grammes", "gm", "gms", "gr"],
     1.0e-3,
     DIMS,
     "0.001 kg: SI Brochure table 7",
@@ -34,7 +35,14 @@ pub static GRAM: Unit = Unit::new(
 /// Tonne, `t`: 1000 kg: SI Brochure table 8.
 pub static TONNE: Unit = Unit::new(
     "t",
-    &["tonne", "tonnes", "metricton", "metrictons", "metrictonne"],
+    &[
+        "t",
+        "tonne",
+        "tonnes",
+        "metricton",
+        "metrictons",
+        "metrictonne",
+    ],
     1.0e3,
     DIMS,
     "1000 kg: SI Brochure table 8",
@@ -43,7 +51,7 @@ pub static TONNE: Unit = Unit::new(
 /// Pound, `lb`: 0.45359237 kg: NIST SP 811 B.8.
 pub static POUND: Unit = Unit::new(
     "lb",
-    &["lbs", "pound", "pounds", "lbm", "#"],
+    &["lb", "lbs", "pound", "pounds", "lbm", "#"],
     0.45359237,
     DIMS,
     "0.45359237 kg: NIST SP 811 B.8",
@@ -52,7 +60,7 @@ pub static POUND: Unit = Unit::new(
 /// Ounce, `oz`: 1/16 lb: NIST SP 811 B.8.
 pub static OUNCE: Unit = Unit::new(
     "oz",
-    &["ounce", "ounces", "ozs"],
+    &["oz", "ounce", "ounces", "ozs"],
     POUND.factor / 16.0,
     DIMS,
     "1/16 lb: NIST SP 811 B.8",
@@ -61,7 +69,7 @@ pub static OUNCE: Unit = Unit::new(
 /// Stone, `st`: 14 lb: UK Weights and Measures Act 1985 sch. 1.
 pub static STONE: Unit = Unit::new(
     "st",
-    &["stone", "stones"],
+    &["st", "stone", "stones"],
     14.0 * POUND.factor,
     DIMS,
     "14 lb: UK Weights and Measures Act 1985 sch. 1",
@@ -70,7 +78,7 @@ pub static STONE: Unit = Unit::new(
 /// Quarter, `qr`: 28 lb, a quarter of the hundredweight: UK Weights and Measures Act 1985 sch. 1.
 pub static QUARTER: Unit = Unit::new(
     "qr",
-    &["qrs", "qtr", "qtrs", "quarter", "quarters"],
+    &["qr", "qrs", "qtr", "qtrs", "quarter", "quarters"],
     28.0 * POUND.factor,
     DIMS,
     "28 lb, a quarter of the hundredweight: UK Weights and Measures Act 1985 sch. 1",
@@ -80,6 +88,7 @@ pub static QUARTER: Unit = Unit::new(
 pub static HUNDREDWEIGHT: Unit = Unit::new(
     "cwt",
     &[
+        "cwt",
         "cwts",
         "hundredweight",
         "hundredweights",
@@ -97,6 +106,7 @@ pub static HUNDREDWEIGHT: Unit = Unit::new(
 pub static SHORT_HUNDREDWEIGHT: Unit = Unit::new(
     "short cwt",
     &[
+        "shortcwt",
         "cwt",
         "cwts",
         "hundredweight",
@@ -114,6 +124,7 @@ pub static SHORT_HUNDREDWEIGHT: Unit = Unit::new(
 pub static LONG_TON: Unit = Unit::new(
     "long ton",
     &[
+        "longton",
         "ton",
         "tons",
         "longtons",
@@ -132,7 +143,7 @@ pub static LONG_TON: Unit = Unit::new(
 /// Short ton, `short ton`: 2000 lb: NIST SP 811 B.8.
 pub static SHORT_TON: Unit = Unit::new(
     "short ton",
-    &["ton", "tons", "shorttons", "uston", "ustons"],
+    &["shortton", "ton", "tons", "shorttons", "uston", "ustons"],
     2000.0 * POUND.factor,
     DIMS,
     "2000 lb: NIST SP 811 B.8",

@@ -9,7 +9,7 @@ const DIMS: Powers = [2, 1, -3, 0];
 /// Watt, `W`: SI coherent unit: SI Brochure table 4.
 pub static WATT: Unit = Unit::new(
     "W",
-    &["watt", "watts"],
+    &["w", "watt", "watts"],
     1.0,
     DIMS,
     "SI coherent unit: SI Brochure table 4",
@@ -18,7 +18,7 @@ pub static WATT: Unit = Unit::new(
 /// Kilowatt, `kW`: 1000 W: SI Brochure table 7.
 pub static KILOWATT: Unit = Unit::new(
     "kW",
-    &["kilowatt", "kilowatts", "kws"],
+    &["kw", "kilowatt", "kilowatts", "kws"],
     1.0e3,
     DIMS,
     "1000 W: SI Brochure table 7",
@@ -28,6 +28,7 @@ pub static KILOWATT: Unit = Unit::new(
 pub static HORSEPOWER: Unit = Unit::new(
     "hp",
     &[
+        "hp",
         "horsepower",
         "horsepowers",
         "bhp",

@@ -9,9 +9,7 @@ const DIMS: Powers = [0, 0, -1, 0];
 /// Turn per second, `1/s`: one turn in 1 s.
 pub static TURN_PER_SECOND: Unit = Unit::new(
     "1/s",
-    &[
-        "rps", "rev/s", "turn/s", "turns/s", "rev/sec", "s1", "s^1", "s⁻¹",
-    ],
+    &["1/s", "rps", "rev/s", "turn/s", "turns/s", "rev/sec", "s1"],
     1.0,
     DIMS,
     "one turn in 1 s",
@@ -20,7 +18,7 @@ pub static TURN_PER_SECOND: Unit = Unit::new(
 /// Hertz, `Hz`: one cycle in 1 s: SI Brochure table 4.
 pub static HERTZ: Unit = Unit::new(
     "Hz",
-    &["hertz", "cps"],
+    &["hz", "hertz", "cps"],
     1.0,
     DIMS,
     "one cycle in 1 s: SI Brochure table 4",
@@ -30,9 +28,8 @@ pub static HERTZ: Unit = Unit::new(
 pub static REVOLUTION_PER_MINUTE: Unit = Unit::new(
     "rpm",
     &[
+        "rpm",
         "1/min",
-        "min⁻¹",
-        "min^1",
         "min1",
         "rev/min",
         "revs/min",
@@ -43,7 +40,7 @@ pub static REVOLUTION_PER_MINUTE: Unit = Unit::new(
         "t/min",
         "g/min",
         "revs",
-        "revsperminute",
+        "revs/minute",
         "turn/min",
         "turns/min",
     ],
@@ -55,7 +52,7 @@ pub static REVOLUTION_PER_MINUTE: Unit = Unit::new(
 /// Cycle per minute, `cpm`: one cycle in 60 s.
 pub static CYCLE_PER_MINUTE: Unit = Unit::new(
     "cpm",
-    &["cycles/min", "cycle/min"],
+    &["cpm", "cycles/min", "cycle/min"],
     1.0 / 60.0,
     DIMS,
     "one cycle in 60 s",
@@ -64,7 +61,7 @@ pub static CYCLE_PER_MINUTE: Unit = Unit::new(
 /// Radian per second, `rad/s`: 1/(2π) turn in 1 s: NIST SP 811 B.8.
 pub static RADIAN_PER_SECOND: Unit = Unit::new(
     "rad/s",
-    &["rad/sec"],
+    &["rad/s", "rad/sec"],
     1.0 / (2.0 * PI),
     DIMS,
     "1/(2π) turn in 1 s: NIST SP 811 B.8",

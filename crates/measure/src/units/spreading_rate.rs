@@ -10,18 +10,7 @@ const DIMS: Powers = [-1, 0, 0, 0];
 /// Square metre per litre, `m²/L`: 1 m² from 1 L.
 pub static SQUARE_METRE_PER_LITRE: Unit = Unit::new(
     "m²/L",
-    &[
-        "m2/l",
-        "m²/l",
-        "m^2/l",
-        "sqm/l",
-        "sqm/ltr",
-        "m2/ltr",
-        "m²/ltr",
-        "m2/litre",
-        "m²/litre",
-        "sqmperl",
-    ],
+    &["m2/l", "sqm/l", "sqm/ltr", "m2/ltr", "m2/litre"],
     1.0 / LITRE.factor,
     DIMS,
     "1 m² from 1 L",
@@ -31,12 +20,10 @@ pub static SQUARE_METRE_PER_LITRE: Unit = Unit::new(
 pub static SQUARE_FOOT_PER_IMPERIAL_GALLON: Unit = Unit::new(
     "ft²/imp gal",
     &[
+        "ft2/impgal",
         "ft2/gal",
-        "ft²/gal",
-        "ft^2/gal",
         "sqft/gal",
         "sqft/gallon",
-        "ft2/impgal",
         "sqft/impgal",
         "ft2/ukgal",
         "sqft/ukgal",
@@ -51,12 +38,10 @@ pub static SQUARE_FOOT_PER_IMPERIAL_GALLON: Unit = Unit::new(
 pub static SQUARE_FOOT_PER_US_GALLON: Unit = Unit::new(
     "ft²/US gal",
     &[
+        "ft2/usgal",
         "ft2/gal",
-        "ft²/gal",
-        "ft^2/gal",
         "sqft/gal",
         "sqft/gallon",
-        "ft2/usgal",
         "sqft/usgal",
     ],
     SQUARE_FOOT.factor / US_GALLON.factor,

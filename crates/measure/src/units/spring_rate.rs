@@ -7,12 +7,12 @@ use crate::units::length::INCH;
 const DIMS: Powers = [0, 1, -2, 0];
 
 /// Newton per metre, `N/m`: SI coherent unit.
-pub static NEWTON_PER_METRE: Unit = Unit::new("N/m", &[], 1.0, DIMS, "SI coherent unit");
+pub static NEWTON_PER_METRE: Unit = Unit::new("N/m", &["n/m"], 1.0, DIMS, "SI coherent unit");
 
 /// Newton per millimetre, `N/mm`: 1 N over 1 mm.
 pub static NEWTON_PER_MILLIMETRE: Unit = Unit::new(
     "N/mm",
-    &["kn/m", "newton/mm", "newtonpermm", "npermm"],
+    &["n/mm", "kn/m", "newton/mm"],
     1.0e3,
     DIMS,
     "1 N over 1 mm",
@@ -21,7 +21,7 @@ pub static NEWTON_PER_MILLIMETRE: Unit = Unit::new(
 /// Kilogram per millimetre, `kgf/mm`: 1 kgf over 1 mm.
 pub static KILOGRAM_PER_MILLIMETRE: Unit = Unit::new(
     "kgf/mm",
-    &["kg/mm", "kp/mm"],
+    &["kgf/mm", "kg/mm", "kp/mm"],
     1.0e3 * KILOGRAM_FORCE.factor,
     DIMS,
     "1 kgf over 1 mm",
@@ -30,7 +30,7 @@ pub static KILOGRAM_PER_MILLIMETRE: Unit = Unit::new(
 /// Kilogram per centimetre, `kgf/cm`: 1 kgf over 1 cm.
 pub static KILOGRAM_PER_CENTIMETRE: Unit = Unit::new(
     "kgf/cm",
-    &["kg/cm", "kp/cm"],
+    &["kgf/cm", "kg/cm", "kp/cm"],
     1.0e2 * KILOGRAM_FORCE.factor,
     DIMS,
     "1 kgf over 1 cm",
@@ -40,20 +40,7 @@ pub static KILOGRAM_PER_CENTIMETRE: Unit = Unit::new(
 pub static POUND_PER_INCH: Unit = Unit::new(
     "lbf/in",
     &[
-        "lb/in",
-        "lbs/in",
-        "lb/inch",
-        "lbs/inch",
-        "lbf/inch",
-        "lbsf/in",
-        "lbperin",
-        "lbsperin",
-        "lbperinch",
-        "lbsperinch",
-        "lb/\"",
-        "lb/″",
-        "lb/”",
-        "ppi",
+        "lbf/in", "lb/in", "lbs/in", "lb/inch", "lbs/inch", "lbf/inch", "lbsf/in", "lb/\"", "ppi",
     ],
     POUND_FORCE.factor / INCH.factor,
     DIMS,

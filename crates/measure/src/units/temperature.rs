@@ -7,7 +7,7 @@ const DIMS: Powers = [0, 0, 0, 1];
 /// Kelvin, `K`: SI base unit: SI Brochure 2.3.1.
 pub static KELVIN: Unit = Unit::new(
     "K",
-    &["kelvin", "kelvins", "°k"],
+    &["k", "kelvin", "kelvins", "°k"],
     1.0,
     DIMS,
     "SI base unit: SI Brochure 2.3.1",
@@ -17,15 +17,13 @@ pub static KELVIN: Unit = Unit::new(
 pub static CELSIUS: Unit = Unit::new(
     "°C",
     &[
+        "°c",
         "c",
         "celsius",
         "degc",
         "degreec",
         "degreesc",
         "degreescelsius",
-        "ºc",
-        "˚c",
-        "℃",
         "centigrade",
         "degree",
         "degrees",
@@ -42,15 +40,13 @@ pub static CELSIUS: Unit = Unit::new(
 pub static FAHRENHEIT: Unit = Unit::new(
     "°F",
     &[
+        "°f",
         "f",
         "fahrenheit",
         "degf",
         "degreef",
         "degreesf",
         "degreesfahrenheit",
-        "ºf",
-        "˚f",
-        "℉",
     ],
     5.0 / 9.0,
     DIMS,

@@ -7,7 +7,7 @@ const DIMS: Powers = [0, 0, 1, 0];
 /// Second, `s`: SI base unit: SI Brochure 2.3.1.
 pub static SECOND: Unit = Unit::new(
     "s",
-    &["sec", "secs", "second", "seconds"],
+    &["s", "sec", "secs", "second", "seconds"],
     1.0,
     DIMS,
     "SI base unit: SI Brochure 2.3.1",
@@ -16,7 +16,7 @@ pub static SECOND: Unit = Unit::new(
 /// Minute, `min`: 60 s: SI Brochure table 8.
 pub static MINUTE: Unit = Unit::new(
     "min",
-    &["mins", "minute", "minutes", "mn"],
+    &["min", "mins", "minute", "minutes", "mn"],
     60.0,
     DIMS,
     "60 s: SI Brochure table 8",
@@ -25,7 +25,7 @@ pub static MINUTE: Unit = Unit::new(
 /// Hour, `h`: 3600 s: SI Brochure table 8.
 pub static HOUR: Unit = Unit::new(
     "h",
-    &["hr", "hrs", "hour", "hours", "std"],
+    &["h", "hr", "hrs", "hour", "hours", "std"],
     3600.0,
     DIMS,
     "3600 s: SI Brochure table 8",
@@ -34,7 +34,7 @@ pub static HOUR: Unit = Unit::new(
 /// Day, `d`: 86 400 s: SI Brochure table 8.
 pub static DAY: Unit = Unit::new(
     "d",
-    &["day", "days"],
+    &["d", "day", "days"],
     86_400.0,
     DIMS,
     "86 400 s: SI Brochure table 8",
@@ -43,7 +43,7 @@ pub static DAY: Unit = Unit::new(
 /// Week, `wk`: 7 days.
 pub static WEEK: Unit = Unit::new(
     "wk",
-    &["week", "weeks", "wks", "w"],
+    &["wk", "week", "weeks", "wks", "w"],
     7.0 * DAY.factor,
     DIMS,
     "7 days",

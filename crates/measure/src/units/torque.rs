@@ -53,8 +53,8 @@ pub static NEWTON_CENTIMETRE: Unit = Unit::new(
 pub static POUND_FOOT: Unit = Unit::new(
     "lbf·ft",
     &[
-        "lbft",
         "lbfft",
+        "lbft",
         "ftlb",
         "ftlbf",
         "ftlbs",
@@ -76,8 +76,8 @@ pub static POUND_FOOT: Unit = Unit::new(
 pub static POUND_INCH: Unit = Unit::new(
     "lbf·in",
     &[
-        "lbin",
         "lbfin",
+        "lbin",
         "inlb",
         "inlbf",
         "inlbs",
@@ -97,7 +97,7 @@ pub static POUND_INCH: Unit = Unit::new(
 /// Ounce inch, `ozf·in`: 1 ozf at 1 in: NIST SP 811 B.8.
 pub static OUNCE_INCH: Unit = Unit::new(
     "ozf·in",
-    &["ozin", "ozfin", "inoz", "inozf"],
+    &["ozfin", "ozin", "inoz", "inozf"],
     OUNCE_FORCE.factor * INCH.factor,
     DIMS,
     "1 ozf at 1 in: NIST SP 811 B.8",
@@ -106,7 +106,7 @@ pub static OUNCE_INCH: Unit = Unit::new(
 /// Kilogram metre, `kgf·m`: 1 kgf at 1 m: NIST SP 811 B.8.
 pub static KILOGRAM_METRE: Unit = Unit::new(
     "kgf·m",
-    &["kgm", "kgfm", "mkg", "mkgf", "mkp", "kpm"],
+    &["kgfm", "kgm", "mkg", "mkgf", "mkp", "kpm"],
     KILOGRAM_FORCE.factor,
     DIMS,
     "1 kgf at 1 m: NIST SP 811 B.8",
@@ -115,7 +115,7 @@ pub static KILOGRAM_METRE: Unit = Unit::new(
 /// Kilogram centimetre, `kgf·cm`: 1 kgf at 1 cm: NIST SP 811 B.8.
 pub static KILOGRAM_CENTIMETRE: Unit = Unit::new(
     "kgf·cm",
-    &["kgcm", "kgfcm", "cmkg", "cmkgf", "cmkp", "kpcm"],
+    &["kgfcm", "kgcm", "cmkg", "cmkgf", "cmkp", "kpcm"],
     1.0e-2 * KILOGRAM_FORCE.factor,
     DIMS,
     "1 kgf at 1 cm: NIST SP 811 B.8",

@@ -8,7 +8,7 @@ const DIMS: Powers = [-1, 0, 0, 0];
 /// Turn per metre, `turns/m`: one turn in 1 m.
 pub static TURN_PER_METRE: Unit = Unit::new(
     "turns/m",
-    &["turn/m", "rev/m", "revs/m", "t/m"],
+    &["turns/m", "turn/m", "rev/m", "revs/m", "t/m"],
     1.0,
     DIMS,
     "one turn in 1 m",
@@ -18,7 +18,7 @@ pub static TURN_PER_METRE: Unit = Unit::new(
 pub static TURN_PER_KILOMETRE: Unit = Unit::new(
     "turns/km",
     &[
-        "turn/km", "rev/km", "revs/km", "r/km", "tr/km", "u/km", "w", "tpk", "1/km",
+        "turns/km", "turn/km", "rev/km", "revs/km", "r/km", "tr/km", "u/km", "w", "tpk", "1/km",
     ],
     1.0e-3,
     DIMS,
@@ -29,6 +29,7 @@ pub static TURN_PER_KILOMETRE: Unit = Unit::new(
 pub static TURN_PER_MILE: Unit = Unit::new(
     "turns/mi",
     &[
+        "turns/mi",
         "turn/mi",
         "turn/mile",
         "turns/mile",

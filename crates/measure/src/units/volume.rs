@@ -9,7 +9,7 @@ const DIMS: Powers = [3, 0, 0, 0];
 /// Cubic metre, `m³`: SI coherent unit: SI Brochure table 5.
 pub static CUBIC_METRE: Unit = Unit::new(
     "m³",
-    &["m3", "m^3", "cubicmetre", "cubicmetres", "cum"],
+    &["m3", "cubicmetre", "cubicmetres", "cum"],
     1.0,
     DIMS,
     "SI coherent unit: SI Brochure table 5",
@@ -19,7 +19,7 @@ pub static CUBIC_METRE: Unit = Unit::new(
 pub static LITRE: Unit = Unit::new(
     "L",
     &[
-        "l", "ltr", "ltrs", "lt", "litre", "litres", "liter", "liters", "ℓ",
+        "l", "ltr", "ltrs", "lt", "litre", "litres", "liter", "liters",
     ],
     1.0e-3,
     DIMS,
@@ -51,26 +51,13 @@ pub static CENTILITRE: Unit = Unit::new(
 );
 
 /// Cubic centimetre, `cm³`: (0.01 m)³.
-pub static CUBIC_CENTIMETRE: Unit = Unit::new(
-    "cm³",
-    &["cm3", "cm^3", "cc", "ccm"],
-    1.0e-6,
-    DIMS,
-    "(0.01 m)³",
-);
+pub static CUBIC_CENTIMETRE: Unit =
+    Unit::new("cm³", &["cm3", "cc", "ccm"], 1.0e-6, DIMS, "(0.01 m)³");
 
 /// Cubic inch, `in³`: (25.4 mm)³: NIST SP 811 B.8.
 pub static CUBIC_INCH: Unit = Unit::new(
     "in³",
-    &[
-        "in3",
-        "in^3",
-        "cuin",
-        "cuins",
-        "cid",
-        "cubicinch",
-        "cubicinches",
-    ],
+    &["in3", "cuin", "cuins", "cid", "cubicinch", "cubicinches"],
     INCH.factor * INCH.factor * INCH.factor,
     DIMS,
     "(25.4 mm)³: NIST SP 811 B.8",
@@ -79,7 +66,7 @@ pub static CUBIC_INCH: Unit = Unit::new(
 /// Cubic foot, `ft³`: (12 in)³: NIST SP 811 B.8.
 pub static CUBIC_FOOT: Unit = Unit::new(
     "ft³",
-    &["ft3", "ft^3", "cuft", "cubicfoot", "cubicfeet"],
+    &["ft3", "cuft", "cubicfoot", "cubicfeet"],
     FOOT.factor * FOOT.factor * FOOT.factor,
     DIMS,
     "(12 in)³: NIST SP 811 B.8",
@@ -89,11 +76,11 @@ pub static CUBIC_FOOT: Unit = Unit::new(
 pub static IMPERIAL_GALLON: Unit = Unit::new(
     "imp gal",
     &[
+        "impgal",
         "gal",
         "gals",
         "gallon",
         "gallons",
-        "impgal",
         "impgals",
         "impgallon",
         "impgallons",
@@ -115,11 +102,11 @@ pub static IMPERIAL_GALLON: Unit = Unit::new(
 pub static IMPERIAL_QUART: Unit = Unit::new(
     "imp qt",
     &[
+        "impqt",
         "qt",
         "qts",
         "quart",
         "quarts",
-        "impqt",
         "impqts",
         "impquart",
         "impquarts",
@@ -138,11 +125,11 @@ pub static IMPERIAL_QUART: Unit = Unit::new(
 pub static IMPERIAL_PINT: Unit = Unit::new(
     "imp pt",
     &[
+        "imppt",
         "pt",
         "pts",
         "pint",
         "pints",
-        "imppt",
         "imppts",
         "imppint",
         "imppints",
@@ -161,7 +148,7 @@ pub static IMPERIAL_PINT: Unit = Unit::new(
 /// Imperial gill, `imp gill`: a quarter of the imperial pint: NIST SP 811 B.8.
 pub static IMPERIAL_GILL: Unit = Unit::new(
     "imp gill",
-    &["gill", "gills", "impgill", "impgills"],
+    &["impgill", "gill", "gills", "impgills"],
     IMPERIAL_GALLON.factor / 32.0,
     DIMS,
     "a quarter of the imperial pint: NIST SP 811 B.8",
@@ -172,10 +159,10 @@ pub static IMPERIAL_GILL: Unit = Unit::new(
 pub static IMPERIAL_FLUID_OUNCE: Unit = Unit::new(
     "imp fl oz",
     &[
+        "impfloz",
         "floz",
         "fluidounce",
         "fluidounces",
-        "impfloz",
         "imperialfloz",
         "imperialfluidounce",
         "imperialfluidounces",
@@ -191,11 +178,11 @@ pub static IMPERIAL_FLUID_OUNCE: Unit = Unit::new(
 pub static US_GALLON: Unit = Unit::new(
     "US gal",
     &[
+        "usgal",
         "gal",
         "gals",
         "gallon",
         "gallons",
-        "usgal",
         "usgals",
         "usgallon",
         "usgallons",
@@ -211,7 +198,7 @@ pub static US_GALLON: Unit = Unit::new(
 pub static US_QUART: Unit = Unit::new(
     "US qt",
     &[
-        "qt", "qts", "quart", "quarts", "usqt", "usqts", "usquart", "usquarts",
+        "usqt", "qt", "qts", "quart", "quarts", "usqts", "usquart", "usquarts",
     ],
     US_GALLON.factor / 4.0,
     DIMS,
@@ -223,7 +210,7 @@ pub static US_QUART: Unit = Unit::new(
 pub static US_PINT: Unit = Unit::new(
     "US pt",
     &[
-        "pt", "pts", "pint", "pints", "uspt", "uspts", "uspint", "uspints",
+        "uspt", "pt", "pts", "pint", "pints", "uspts", "uspint", "uspints",
     ],
     US_GALLON.factor / 8.0,
     DIMS,
@@ -234,7 +221,7 @@ pub static US_PINT: Unit = Unit::new(
 /// Us gill, `US gill`: a quarter of the US pint: NIST SP 811 B.8.
 pub static US_GILL: Unit = Unit::new(
     "US gill",
-    &["gill", "gills", "usgill", "usgills"],
+    &["usgill", "gill", "gills", "usgills"],
     US_GALLON.factor / 32.0,
     DIMS,
     "a quarter of the US pint: NIST SP 811 B.8",
@@ -245,10 +232,10 @@ pub static US_GILL: Unit = Unit::new(
 pub static US_FLUID_OUNCE: Unit = Unit::new(
     "US fl oz",
     &[
+        "usfloz",
         "floz",
         "fluidounce",
         "fluidounces",
-        "usfloz",
         "usfluidounce",
         "usfluidounces",
     ],

@@ -1,0 +1,137 @@
+//! Which unit a typed name means, for a kind of quantity and a country's system.
+
+use std::ops::Range;
+
+use super::characters::unit_spelling;
+use super::cursor::{Cursor, Fault};
+use super::error::EntryProblem;
+use crate::kind::Kind;
+use crate::manner::System;
+use crate::unit::{self, Unit};
+
+/// The longest name of a unit, in characters as typed, that is looked for.
+const LONGEST: usize = 32;
+
+/// A unit that was typed.
+#[derive(Debug, Clone)]
+pub(super) struct Named {
+    pub(super) unit: &'static Unit,
+    /// The unit of the same name in another country, where the book's own system does not settle it.
+    pub(super) other: Option<&'static Unit>,
+    pub(super) at: Range<usize>,
+}
+
+/// The units a slope may be given in as the angle it makes.
+static ANGLES_OF_SLOPES: [&Unit; 3] = [&unit::DEGREE, &unit::ARC_MINUTE, &unit::RADIAN];
+
+/// The units a field of this kind may be typed in.
+fn units_of(kind: Kind) -> impl Iterator<Item = &'static Unit> {
+    let angles: &'static [&'static Unit] = if kind == Kind::Slope {
+        &ANGLES_OF_SLOPES
+    } else {
+        &[]
+    };
+    kind.units().iter().chain(angles).copied()
+}
+
+/// Takes the longest name of a unit that stands here; the place stays where there is none.
+pub(super) fn unit_here(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Option<Named> {
+    let (end, spelling) = longest(cursor, |spelling| {
+        units_of(kind).any(|unit| is_called(unit, spelling))
+    })?;
+    let at = cursor.at..end;
+    cursor.at = end;
+    let (unit, other) = meant(
+        units_of(kind).filter(|unit| is_called(unit, &spelling)),
+        system,
+    )?;
+    Some(Named { unit, other, at })
+}
+
+fn is_called(unit: &Unit, spelling: &str) -> bool {
+    !spelling.is_empty() && unit.names.contains(&spelling)
+}
+
+/// The end and the spelling of the longest run of characters from here that `is_known` accepts.
+fn longest(cursor: &Cursor<'_>, is_known: impl Fn(&str) -> bool) -> Option<(usize, String)> {
+    let start = cursor.at;
+    let furthest = cursor.chars.len().min(start + LONGEST);
+    (start + 1..=furthest).rev().find_map(|end| {
+        let (last, next) = (cursor.chars[end - 1], cursor.chars.get(end));
+        let cuts_word = last.is_alphabetic()
+            && next.is_some_and(|c| c.is_alphabetic() || matches!(c, '²' | '³' | '⁴'));
+        let cuts_number = last.is_ascii_digit() && next.is_some_and(char::is_ascii_digit);
+        let loose_end = matches!(last, ' ' | '-' | '*' | '/');
+        if cuts_word || cuts_number || loose_end {
+            return None;
+        }
+        let spelling = with_per(&cursor.chars[start..end]);
+        is_known(&spelling).then_some((end, spelling))
+    })
+}
+
+/// The spelling, with a spoken `per` as a stroke: `lb per in`.
+fn with_per(written: &[char]) -> String {
+    let spelling: Vec<String> = written
+        .split(|c| *c == ' ')
+        .map(|word| {
+            if unit_spelling(word) == "per" {
+                "/".to_owned()
+            } else {
+                unit_spelling(word)
+            }
+        })
+        .collect();
+    spelling.concat()
+}
+
+/// Of units that share a name, the one that the book's system means; and the other one where the system is neither.
+fn meant(
+    named: impl Iterator<Item = &'static Unit>,
+    system: System,
+) -> Option<(&'static Unit, Option<&'static Unit>)> {
+    let named: Vec<&'static Unit> = named.collect();
+    let of = |wanted: System| {
+        named
+            .iter()
+            .copied()
+            .find(|unit| unit.system == Some(wanted))
+    };
+    if named.len() < 2 {
+        return named.first().map(|unit| (*unit, None));
+    }
+    match (of(system), of(System::Imperial), of(System::UnitedStates)) {
+        (Some(own), _, _) => Some((own, None)),
+        (None, Some(british), american) => Some((british, american)),
+        (None, None, _) => named.first().map(|unit| (*unit, None)),
+    }
+}
+
+/// What to say of a word that is no unit of this kind: a unit of something else, or no unit at all.
+pub(super) fn not_a_unit(cursor: &Cursor<'_>) -> Fault {
+    let of_any = |spelling: &str| {
+        Kind::all()
+            .flat_map(Kind::units)
+            .copied()
+            .find(|unit| is_called(unit, spelling))
+    };
+    if let Some((end, spelling)) = longest(cursor, |spelling| of_any(spelling).is_some())
+        && let Some(unit) = of_any(&spelling)
+    {
+        return (cursor.at..end, EntryProblem::WrongUnit(unit));
+    }
+    let letters = cursor.chars[cursor.at..]
+        .iter()
+        .take_while(|c| c.is_alphabetic())
+        .take(LONGEST)
+        .count();
+    if letters == 0 {
+        let c = cursor.peek().unwrap_or(' ');
+        return (cursor.at..cursor.at + 1, EntryProblem::Character(c));
+    }
+    let end = cursor.at + letters;
+    (
+        cursor.at..end,
+        EntryProblem::UnknownUnit(cursor.chars[cursor.at..end].iter().collect()),
+    )
+}

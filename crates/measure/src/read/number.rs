@@ -1,0 +1,319 @@
+//! Numbers as people write them: decimals, thousands, fractions, mixed numbers.
+
+use std::ops::Range;
+
+use super::characters::vulgar_fraction;
+use super::cursor::{Cursor, Fault};
+use super::error::EntryProblem;
+use crate::mark::Mark;
+
+/// A number as written, before it is known which mark is the decimal one.
+#[derive(Debug, Clone)]
+pub(super) struct Number {
+    pub(super) written: Written,
+    /// The decimal mark that the way of writing gives away: `412,5`, `1,250,000`.
+    pub(super) reveals: Option<Mark>,
+    /// The number below the stroke, of a fraction.
+    pub(super) denominator: Option<u32>,
+    pub(super) at: Range<usize>,
+}
+
+#[derive(Debug, Clone, Copy)]
+pub(super) enum Written {
+    Plain(f64),
+    /// One mark before exactly three digits.
+    Doubtful {
+        decimal: f64,
+        thousands: f64,
+        sign: Mark,
+    },
+}
+
+impl Number {
+    /// The value, with this decimal mark where it is in doubt.
+    pub(super) fn value(&self, mark: Mark) -> f64 {
+        match self.written {
+            Written::Plain(value) => value,
+            Written::Doubtful { decimal, sign, .. } if sign == mark => decimal,
+            Written::Doubtful { thousands, .. } => thousands,
+        }
+    }
+
+    /// The mark before three digits that may be decimal or not.
+    pub(super) fn doubtful(&self) -> Option<Mark> {
+        match self.written {
+            Written::Plain(_) => None,
+            Written::Doubtful { sign, .. } => Some(sign),
+        }
+    }
+}
+
+fn mark_of(c: char) -> Option<Mark> {
+    match c {
+        '.' => Some(Mark::Point),
+        ',' => Some(Mark::Comma),
+        _ => None,
+    }
+}
+
+/// Reads a number: decimal, fraction or mixed.
+pub(super) fn number(cursor: &mut Cursor<'_>) -> Result<Number, Fault> {
+    let start = cursor.at;
+    if let Some(fraction) = vulgar(cursor) {
+        return Ok(fraction);
+    }
+    let figures = Figures::take(cursor)?;
+    if cursor.peek() == Some('/') && cursor.digit_at(1) {
+        let numerator = figures
+            .plain_whole()
+            .ok_or((cursor.at..cursor.at + 1, EntryProblem::Fraction))?;
+        let (value, below) = over(cursor, numerator)?;
+        return Ok(fraction_of(value, below, start..cursor.at));
+    }
+    if let Some((value, below, at)) = mixed_part(cursor)? {
+        let whole = figures
+            .whole_before_fraction()
+            .ok_or((at.clone(), EntryProblem::Fraction))?;
+        if value >= 1.0 {
+            return Err((at, EntryProblem::ImproperFraction));
+        }
+        return Ok(fraction_of(whole + value, below, start..cursor.at));
+    }
+    figures.number(start..cursor.at)
+}
+
+fn fraction_of(value: f64, below: u32, at: Range<usize>) -> Number {
+    Number {
+        written: Written::Plain(value),
+        reveals: None,
+        denominator: Some(below),
+        at,
+    }
+}
+
+fn vulgar(cursor: &mut Cursor<'_>) -> Option<Number> {
+    let (above, below) = vulgar_fraction(cursor.peek()?)?;
+    let start = cursor.at;
+    cursor.at += 1;
+    Some(fraction_of(
+        f64::from(above) / f64::from(below),
+        below,
+        start..cursor.at,
+    ))
+}
+
+/// The stroke and the number below it.
+fn over(cursor: &mut Cursor<'_>, numerator: f64) -> Result<(f64, u32), Fault> {
+    cursor.at += 1;
+    let start = cursor.at;
+    let digits = cursor.take_digits();
+    let below: u32 = digits
+        .parse()
+        .map_err(|_| (start..cursor.at, EntryProblem::Fraction))?;
+    // `5/16.5` is neither a fraction nor a decimal.
+    let more = cursor.peek().and_then(mark_of).is_some() && cursor.digit_at(1);
+    if below == 0 || more {
+        return Err((start..cursor.at, EntryProblem::Fraction));
+    }
+    Ok((numerator / f64::from(below), below))
+}
+
+/// The fraction of a mixed number: ` 1/4`, `-1/4`, `¾`, ` ¾`; nothing is taken where there is none.
+fn mixed_part(cursor: &mut Cursor<'_>) -> Result<Option<(f64, u32, Range<usize>)>, Fault> {
+    let back = cursor.at;
+    if matches!(cursor.peek(), Some(' ' | '-')) {
+        let gap = cursor.peek() == Some(' ');
+        cursor.at += 1;
+        if gap {
+            cursor.skip_gap();
+        }
+    }
+    let start = cursor.at;
+    if let Some(fraction) = vulgar(cursor) {
+        let below = fraction.denominator.unwrap_or(1);
+        return Ok(Some((fraction.value(Mark::Point), below, fraction.at)));
+    }
+    if start > back {
+        let digits = cursor.take_digits();
+        if !digits.is_empty() && cursor.peek() == Some('/') && cursor.digit_at(1) {
+            let numerator = digits
+                .parse()
+                .map_err(|_| (start..cursor.at, EntryProblem::Fraction))?;
+            let (value, below) = over(cursor, numerator)?;
+            return Ok(Some((value, below, start..cursor.at)));
+        }
+    }
+    cursor.at = back;
+    Ok(None)
+}
+
+/// Digits with their marks.
+struct Figures {
+    /// Digits and marks, spaces between thousands dropped.
+    text: Vec<(usize, char)>,
+    /// Thousands were set apart with spaces.
+    spaced: bool,
+    exponent: Option<i32>,
+}
+
+impl Figures {
+    fn take(cursor: &mut Cursor<'_>) -> Result<Self, Fault> {
+        let mut figures = Self {
+            text: Vec::new(),
+            spaced: false,
+            exponent: None,
+        };
+        while let Some(c) = cursor.peek() {
+            let first = figures.text.is_empty();
+            if c.is_ascii_digit() || (mark_of(c).is_some() && cursor.digit_at(1)) {
+                figures.text.push((cursor.at, c));
+                cursor.at += 1;
+            } else if c == ' ' && figures.takes_group(cursor) {
+                figures.spaced = true;
+                cursor.at += 1;
+            } else {
+                // A mark with nothing behind it yet, as while typing: `412.`
+                if mark_of(c).is_some() && !first && !matches!(cursor.peek_at(1), Some('.' | ',')) {
+                    cursor.at += 1;
+                }
+                break;
+            }
+        }
+        if figures.text.is_empty() {
+            return Err((cursor.at..cursor.at, EntryProblem::NoNumber));
+        }
+        figures.take_exponent(cursor);
+        Ok(figures)
+    }
+
+    /// Whether a space here is followed by just three digits that belong to this number.
+    fn takes_group(&self, cursor: &Cursor<'_>) -> bool {
+        let marks = self.text.iter().any(|(_, c)| mark_of(*c).is_some());
+        let head = self.text.len();
+        let head_fits = self.spaced || (1..=3).contains(&head);
+        let starts_with_nought = self.text.first().is_some_and(|(_, c)| *c == '0');
+        let three = (1..=3).all(|ahead| cursor.digit_at(ahead));
+        let stroke = cursor.peek_at(4) == Some('/') && cursor.digit_at(5);
+        !marks && head_fits && !starts_with_nought && three && !cursor.digit_at(4) && !stroke
+    }
+
+    fn take_exponent(&mut self, cursor: &mut Cursor<'_>) {
+        if !matches!(cursor.peek(), Some('e' | 'E')) {
+            return;
+        }
+        let signed = matches!(cursor.peek_at(1), Some('+' | '-'));
+        if !cursor.digit_at(1 + usize::from(signed)) {
+            return;
+        }
+        let negative = cursor.peek_at(1) == Some('-');
+        cursor.at += 1 + usize::from(signed);
+        let size = cursor.take_digits().parse::<i32>().unwrap_or(i32::MAX / 2);
+        self.exponent = Some(if negative { -size } else { size });
+    }
+
+    fn marks(&self) -> impl DoubleEndedIterator<Item = (usize, Mark)> + '_ {
+        self.text
+            .iter()
+            .enumerate()
+            .filter_map(|(place, (_, c))| mark_of(*c).map(|mark| (place, mark)))
+    }
+
+    /// Digits only, no marks at all.
+    fn plain_whole(&self) -> Option<f64> {
+        let plain = self.marks().next().is_none() && self.exponent.is_none();
+        plain.then(|| self.decimal(None))
+    }
+
+    /// The whole number before a fraction: marks in it can only part the thousands.
+    fn whole_before_fraction(&self) -> Option<f64> {
+        let thousands = self.grouped_well(self.text.len()).is_ok();
+        (self.exponent.is_none() && thousands).then(|| self.decimal(None))
+    }
+
+    /// The number with this place in `text` as its decimal mark, all other marks dropped.
+    fn decimal(&self, place: Option<usize>) -> f64 {
+        let mut plain = String::with_capacity(self.text.len() + 8);
+        for (index, (_, c)) in self.text.iter().enumerate() {
+            if c.is_ascii_digit() {
+                plain.push(*c);
+            } else if Some(index) == place {
+                plain.push('.');
+            }
+        }
+        if let Some(exponent) = self.exponent {
+            plain.push_str(&format!("e{exponent}"));
+        }
+        plain.parse().unwrap_or(f64::INFINITY)
+    }
+
+    /// Whether the marks before `end` part whole thousands.
+    fn grouped_well(&self, end: usize) -> Result<(), Fault> {
+        let mut group = 0;
+        let mut first = true;
+        let mut last_mark = 0;
+        for (place, c) in self.text[..end].iter().copied() {
+            if c.is_ascii_digit() {
+                group += 1;
+                continue;
+            }
+            if !first && group != 3 {
+                return Err((last_mark..last_mark + 1, EntryProblem::Thousands));
+            }
+            if group == 0 || group > 3 {
+                return Err((place..place + 1, EntryProblem::Thousands));
+            }
+            (first, group, last_mark) = (false, 0, place);
+        }
+        if first || group == 3 {
+            Ok(())
+        } else {
+            Err((last_mark..last_mark + 1, EntryProblem::Thousands))
+        }
+    }
+
+    fn number(&self, at: Range<usize>) -> Result<Number, Fault> {
+        let plain = |value, reveals| {
+            Ok(Number {
+                written: Written::Plain(value),
+                reveals,
+                denominator: None,
+                at: at.clone(),
+            })
+        };
+        let Some((last, mark)) = self.marks().next_back() else {
+            return plain(self.decimal(None), None);
+        };
+        let of_this = self.marks().filter(|(_, m)| *m == mark).count();
+        let of_other = self.marks().count() - of_this;
+        if of_this > 1 {
+            // The same mark twice parts thousands; the other one has no place before it.
+            if of_other > 0 {
+                let stray = self.text[last].0;
+                return Err((stray..stray + 1, EntryProblem::Thousands));
+            }
+            self.grouped_well(self.text.len())?;
+            return plain(self.decimal(None), Some(mark.other()));
+        }
+        if of_other > 0 {
+            self.grouped_well(last)?;
+            return plain(self.decimal(Some(last)), Some(mark));
+        }
+        let decimal = self.decimal(Some(last));
+        let three_behind = self.text.len() - last == 4;
+        let head_fits = (1..=3).contains(&last) && self.text[0].1 != '0';
+        if three_behind && head_fits && !self.spaced && self.exponent.is_none() {
+            let written = Written::Doubtful {
+                decimal,
+                thousands: self.decimal(None),
+                sign: mark,
+            };
+            return Ok(Number {
+                written,
+                reveals: None,
+                denominator: None,
+                at,
+            });
+        }
+        plain(decimal, Some(mark))
+    }
+}

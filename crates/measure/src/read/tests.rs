@@ -1,0 +1,632 @@
+//! What the trade types, and what is said of slips.
+
+use proptest::prelude::*;
+
+use super::characters::unit_spelling;
+use super::{Ask, EntryProblem, Gauge, read};
+use crate::kind::Kind;
+use crate::manner::{Manner, System};
+use crate::mark::Mark;
+use crate::reading::{Doubt, Reading, Stated, Tool};
+use crate::unit;
+
+fn metric(kind: Kind) -> Ask {
+    Ask::of(kind, &Manner::of(System::Metric))
+}
+
+fn understood(text: &str, ask: &Ask) -> Reading {
+    read(text, ask).unwrap_or_else(|error| panic!("{text}: {error}"))
+}
+
+/// The value in SI of a text in a metric book.
+fn si(kind: Kind, text: &str) -> f64 {
+    understood(text, &metric(kind)).value
+}
+
+fn close(left: f64, right: f64) -> bool {
+    (left - right).abs() <= 1e-12 * left.abs().max(right.abs()).max(1e-12)
+}
+
+#[test]
+fn every_unit_is_known_by_its_symbol_and_spelt_names() {
+    for kind in Kind::all() {
+        for unit in kind.units() {
+            assert_eq!(unit.dims, kind.dims(), "{}", unit.symbol);
+            let symbol: Vec<char> = unit.symbol.chars().collect();
+            assert!(
+                unit.symbol.is_empty() || unit.names.contains(&unit_spelling(&symbol).as_str()),
+                "{}",
+                unit.symbol
+            );
+            for name in unit.names {
+                let spelt: Vec<char> = name.chars().collect();
+                assert_eq!(&unit_spelling(&spelt), name, "{} in {}", name, unit.symbol);
+            }
+        }
+        for system in [System::Metric, System::Imperial, System::UnitedStates] {
+            assert!(
+                kind.units().contains(&kind.default_unit(system)),
+                "{kind:?}"
+            );
+        }
+    }
+}
+
+#[test]
+fn no_two_units_of_a_kind_share_a_name_except_those_of_two_countries() {
+    for kind in Kind::all() {
+        for (place, one) in kind.units().iter().enumerate() {
+            for other in &kind.units()[place + 1..] {
+                let shared = one.names.iter().any(|name| other.names.contains(name));
+                assert!(
+                    !shared || (one.system.is_some() && other.system.is_some()),
+                    "{} {}",
+                    one.symbol,
+                    other.symbol
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn every_kind_reads_its_own_example_in_every_book() {
+    for kind in Kind::all() {
+        for units in [System::Metric, System::Imperial, System::UnitedStates] {
+            for mark in [Mark::Point, Mark::Comma] {
+                let ask = Ask::of(
+                    kind,
+                    &Manner {
+                        mark,
+                        ..Manner::of(units)
+                    },
+                );
+                let error = read("?", &ask).unwrap_err();
+                let reading = understood(&error.example, &ask);
+                assert_eq!(reading.ambiguous, None, "{kind:?} {}", error.example);
+            }
+        }
+    }
+}
+
+#[test]
+fn lengths_are_read_as_the_trade_writes_them() {
+    for (text, millimetres) in [
+        ("412.5", 412.5),
+        ("412,5 mm", 412.5),
+        ("412.", 412.0),
+        (".5 mm", 0.5),
+        ("41.25cm", 412.5),
+        ("2 m", 2000.0),
+        ("1 250 mm", 1250.0),
+        ("1\u{a0}250,5 mm", 1250.5),
+        ("1.250,5 mm", 1250.5),
+        ("1,250.5 mm", 1250.5),
+        ("1,250,000 mm", 1_250_000.0),
+        ("5/16 in", 7.9375),
+        ("5/16\"", 7.9375),
+        ("5⁄16″", 7.9375),
+        ("1 1/4\"", 31.75),
+        ("1-1/4 in", 31.75),
+        ("¾ in", 19.05),
+        ("1¾\"", 44.45),
+        ("1 ¾ in.", 44.45),
+        ("1-¾\"", 44.45),
+        ("4'3 1/2\"", 1308.1),
+        ("4' 3-1/2\"", 1308.1),
+        ("4'-3½\"", 1308.1),
+        ("4′3½″", 1308.1),
+        ("4’3½”", 1308.1),
+        ("4'3½''", 1308.1),
+        ("4 ft 3 1/2 in", 1308.1),
+        ("4ft3.5in", 1308.1),
+        ("4'3", 1295.4),
+        ("4'", 1219.2),
+        ("6 feet", 1828.8),
+        ("0.004\"", 0.1016),
+        ("4 thou", 0.1016),
+        ("10 thou.", 0.254),
+        ("12 mil", 0.3048),
+        ("1 yd 2 ft", 1524.0),
+        ("50 µm", 0.05),
+        ("50 um", 0.05),
+        ("50 \u{3bc}m", 0.05),
+        ("１２ ｍｍ", 12.0),
+        ("1.2e3 mm", 1200.0),
+        ("  12   mm  ", 12.0),
+        ("1 250 1/4 mm", 1250.25),
+    ] {
+        let got = si(Kind::Length, text);
+        assert!(close(got, millimetres / 1000.0), "{text}: {got}");
+    }
+}
+
+#[test]
+fn weights_are_read_in_parts() {
+    for (text, pounds) in [
+        ("12 cwt 2 qr 14 lb", 1414.0),
+        ("12cwt 2qr 14lb", 1414.0),
+        ("2 tons 3 cwt", 4816.0),
+        ("1 long ton", 2240.0),
+        ("1 short ton", 2000.0),
+        ("11 st 4 lb", 158.0),
+        ("11 st 4", 158.0),
+        ("3 lb 8 oz", 3.5),
+        ("1,414 lb", 1414.0),
+    ] {
+        let got = si(Kind::Mass, text);
+        assert!(close(got, pounds * 0.453_592_37), "{text}: {got}");
+    }
+    assert_eq!(si(Kind::Mass, "1.2 t"), 1200.0);
+    assert_eq!(si(Kind::SmallMass, "250"), 0.25);
+}
+
+#[test]
+fn torque_is_read_in_every_order() {
+    let pound_foot = 4.448_221_615_260_5 * 0.3048;
+    for text in [
+        "26 lb ft",
+        "26 lbf·ft",
+        "26 ft-lb",
+        "26 ft lb",
+        "26 lbf ft",
+        "26 lb.ft",
+        "26 lb-ft",
+        "26 ft.lbs",
+        "26 LB FT",
+        "26 ft*lb",
+    ] {
+        assert!(close(si(Kind::Torque, text), 26.0 * pound_foot), "{text}");
+    }
+    for text in ["26 lb in", "26 in-lb", "26 lbf·in"] {
+        assert!(
+            close(si(Kind::Torque, text), 26.0 * pound_foot / 12.0),
+            "{text}"
+        );
+    }
+    for text in ["3.6 kgf m", "3.6 mkp", "3.6 kgm", "3,6 m·kg", "3.6 kg m"] {
+        assert!(close(si(Kind::Torque, text), 3.6 * 9.806_65), "{text}");
+    }
+    for text in [
+        "35 Nm",
+        "35 N·m",
+        "35 N m",
+        "35 newton metres",
+        "3.5 daNm",
+        "35",
+    ] {
+        assert!(close(si(Kind::Torque, text), 35.0), "{text}");
+    }
+}
+
+#[test]
+fn the_other_quantities_are_read_as_the_trade_writes_them() {
+    let pound_force = 4.448_221_615_260_5;
+    let psi = pound_force / (0.0254 * 0.0254);
+    for (kind, text, expected) in [
+        (Kind::SpringRate, "35 N/mm", 35_000.0),
+        (Kind::SpringRate, "200 lb/in", 200.0 * pound_force / 0.0254),
+        (
+            Kind::SpringRate,
+            "200 lb per inch",
+            200.0 * pound_force / 0.0254,
+        ),
+        (
+            Kind::SpringRate,
+            "200 lbs/in.",
+            200.0 * pound_force / 0.0254,
+        ),
+        (Kind::Pressure, "35 psi", 35.0 * psi),
+        (Kind::Pressure, "35 lb/sq in", 35.0 * psi),
+        (Kind::Pressure, "35 lb per sq. in.", 35.0 * psi),
+        (Kind::Pressure, "2.4", 240_000.0),
+        (Kind::Pressure, "240 kPa", 240_000.0),
+        (Kind::Pressure, "2,4 kgf/cm²", 2.4 * 98_066.5),
+        (Kind::Stress, "32 tsi", 32.0 * 2240.0 * psi),
+        (Kind::Stress, "32 tons/sq in", 32.0 * 2240.0 * psi),
+        (Kind::Stress, "500 MPa", 5e8),
+        (Kind::Speed, "50 mph", 50.0 * 1609.344 / 3600.0),
+        (Kind::Speed, "50 m.p.h.", 50.0 * 1609.344 / 3600.0),
+        (Kind::Speed, "50 miles per hour", 50.0 * 1609.344 / 3600.0),
+        (Kind::Speed, "80 km/h", 80.0 / 3.6),
+        (Kind::Speed, "80", 80.0 / 3.6),
+        (Kind::SurfaceSpeed, "12.7", 12.7),
+        (Kind::Rotation, "2400 rpm", 40.0),
+        (Kind::Rotation, "2 400 1/min", 40.0),
+        (Kind::Rotation, "2400 min⁻¹", 40.0),
+        (Kind::Rotation, "2400 r.p.m.", 40.0),
+        (Kind::Rotation, "2,400", 40.0),
+        (Kind::Power, "74 hp", 74.0 * 550.0 * 0.3048 * pound_force),
+        (Kind::Power, "74 bhp", 74.0 * 550.0 * 0.3048 * pound_force),
+        (Kind::Power, "75 PS", 75.0 * 735.498_75),
+        (Kind::Power, "75 metric hp", 75.0 * 735.498_75),
+        (Kind::Power, "55", 55_000.0),
+        (Kind::Volume, "1.5 L", 1.5e-3),
+        (Kind::Volume, "2 imp gal", 2.0 * 4.546_09e-3),
+        (Kind::Volume, "2 US gal", 2.0 * 3.785_411_784e-3),
+        (Kind::Volume, "1 US fl. oz.", 29.573_529_562_5e-6),
+        (Kind::Volume, "2199 cc", 2199e-6),
+        (Kind::Temperature, "20", 293.15),
+        (Kind::Temperature, "-5 °C", 268.15),
+        (Kind::Temperature, "\u{2212}5°C", 268.15),
+        (Kind::Temperature, "68 F", 293.15),
+        (Kind::Temperature, "293.15 K", 293.15),
+        (Kind::Duration, "1 h 30 min", 5400.0),
+        (Kind::Duration, "1h30", 5400.0),
+        (Kind::Duration, "90 min", 5400.0),
+        (Kind::Duration, "1.5", 5400.0),
+        (Kind::Angle, "12.5 deg", 12.5f64.to_radians()),
+        (Kind::Angle, "12°30'", 12.5f64.to_radians()),
+        (Kind::Angle, "12° 30′ 36″", 12.51f64.to_radians()),
+        (Kind::Angle, "12.5", 12.5f64.to_radians()),
+        (Kind::Slope, "1 in 40", 0.025),
+        (Kind::Slope, "1:40", 0.025),
+        (Kind::Slope, "2.5 %", 0.025),
+        (Kind::Slope, "2.5", 0.025),
+        (Kind::Slope, "45°", 1.0),
+        (Kind::Percent, "45", 0.45),
+        (Kind::Percent, "45 %", 0.45),
+        (Kind::Ratio, "37/8", 4.625),
+        (Kind::Ratio, "4.11:1", 4.11),
+        (Kind::Ratio, "85 %", 0.85),
+        (Kind::Count, "37", 37.0),
+        (Kind::SpreadingRate, "9 m²/L", 9000.0),
+        (Kind::SpreadingRate, "9 m2/l", 9000.0),
+        (Kind::TurnsPerDistance, "640 turns/km", 0.64),
+        (Kind::Density, "1.2 kg/L", 1200.0),
+        (Kind::Concentration, "420", 420.0),
+        (Kind::Flow, "10 cfm", 10.0 * 0.3048f64.powi(3) / 60.0),
+    ] {
+        let got = si(kind, text);
+        assert!(
+            close(got, expected),
+            "{kind:?} {text}: {got} not {expected}"
+        );
+    }
+}
+
+#[test]
+fn gauges_give_the_thickness_of_their_series() {
+    for (text, inches) in [
+        ("18 SWG", 0.048),
+        ("18swg", 0.048),
+        ("SWG 18", 0.048),
+        ("7/0 SWG", 0.5),
+        ("2/0 SWG", 0.348),
+        ("0 SWG", 0.324),
+        ("6 SWG", 0.192),
+        ("50 SWG", 0.001),
+        ("16 MSG", 40.0 / 16.0 / 41.82),
+    ] {
+        assert!(close(si(Kind::Thickness, text), inches * 0.0254), "{text}");
+    }
+    let american = Ask::of(Kind::Thickness, &Manner::of(System::UnitedStates));
+    let british = Ask::of(Kind::Thickness, &Manner::of(System::Imperial));
+    assert!(close(
+        understood("16 gauge", &american).value,
+        2.5 / 41.82 * 0.0254
+    ));
+    assert_eq!(understood("16 ga", &american).ambiguous, None);
+    assert!(close(
+        understood("16 gauge", &british).value,
+        0.064 * 0.0254
+    ));
+    let doubt = understood("16 ga", &british).ambiguous.unwrap();
+    assert_eq!(
+        doubt.doubt,
+        Doubt::Gauge {
+            understood: Gauge::ManufacturersStandard,
+            otherwise: Gauge::StandardWire
+        }
+    );
+    assert!(close(doubt.otherwise, 0.064 * 0.0254));
+    assert_eq!(
+        read("51 SWG", &american).unwrap_err().why,
+        EntryProblem::UnknownGauge
+    );
+}
+
+#[test]
+fn tolerances_are_read_in_every_form() {
+    let mut ask = metric(Kind::Length);
+    ask.tool = Some(Tool::Tape);
+    for (text, value, plus, minus) in [
+        ("412.5 ± 0.5 mm", 412.5, 0.5, 0.5),
+        ("412.5 mm ± 0.5", 412.5, 0.5, 0.5),
+        ("412.5mm±0.5mm", 412.5, 0.5, 0.5),
+        ("(412.5 ± 0.5) mm", 412.5, 0.5, 0.5),
+        ("412.5 +/- 0.5", 412.5, 0.5, 0.5),
+        ("412.5 +- 0.5", 412.5, 0.5, 0.5),
+        ("412,5 +0,1 -0,3", 412.5, 0.1, 0.3),
+        ("412.5 +0.1 -0.3 mm", 412.5, 0.1, 0.3),
+        ("412.5 mm +0.1/-0.3", 412.5, 0.1, 0.3),
+        ("412.5 +0.1, -0.3", 412.5, 0.1, 0.3),
+        ("412.5 -0.3 +0.1", 412.5, 0.1, 0.3),
+        ("412.5 +0.1 −0", 412.5, 0.1, 0.0),
+        ("2 m ± 5 mm", 2000.0, 5.0, 5.0),
+        ("400 ± 2 %", 400.0, 8.0, 8.0),
+        ("400 mm +1% -2%", 400.0, 4.0, 8.0),
+        ("4'3 1/2\" ± 1/16\"", 1308.1, 1.5875, 1.5875),
+        ("4'3 1/2\" ± 1/16", 1308.1, 1.5875, 1.5875),
+        ("16 in ± 1 mm", 406.4, 1.0, 1.0),
+        ("412,5 ± 0,250", 412.5, 0.25, 0.25),
+        ("412,5 ± 1,250", 412.5, 1.25, 1.25),
+    ] {
+        let reading = understood(text, &ask);
+        assert!(close(reading.value, value / 1000.0), "{text}: {reading:?}");
+        assert!(
+            close(reading.plus, plus / 1000.0) && close(reading.minus, minus / 1000.0),
+            "{text}: {reading:?}"
+        );
+        assert_eq!(reading.stated, Stated::Typed, "{text}");
+        assert_eq!(reading.ambiguous, None, "{text}");
+    }
+    let temperature = understood("68 ± 9 °F", &metric(Kind::Temperature));
+    assert!(close(temperature.value, 293.15) && close(temperature.plus, 5.0));
+    let points = understood("45 ± 2 %", &metric(Kind::Percent));
+    assert!(close(points.value, 0.45) && close(points.plus, 0.02));
+    let share = understood("4.11 ± 2 %", &metric(Kind::Ratio));
+    assert!(close(share.value, 4.11) && close(share.plus, 0.0822));
+    let slope = understood("45° ± 1°", &metric(Kind::Slope));
+    assert!(
+        close(slope.plus, 46f64.to_radians().tan() - 1.0)
+            && close(slope.minus, 1.0 - 44f64.to_radians().tan())
+    );
+}
+
+#[test]
+fn a_blank_tolerance_is_the_usual_error_of_the_tool() {
+    let mut ask = metric(Kind::Length);
+    assert_eq!(understood("400", &ask).stated, Stated::Exact);
+    for (tool, millimetres) in [
+        (Tool::Tape, 1.0),
+        (Tool::Rule, 0.5),
+        (Tool::Trammel, 0.3),
+        (Tool::CentrePunch, 0.3),
+        (Tool::Caliper, 0.05),
+        (Tool::Micrometer, 0.01),
+        (Tool::DataSheet, 20.0),
+    ] {
+        ask.tool = Some(tool);
+        let reading = understood("400", &ask);
+        assert!(
+            close(reading.plus, millimetres / 1000.0) && reading.plus == reading.minus,
+            "{tool:?}"
+        );
+        assert_eq!(reading.stated, Stated::Assumed);
+        assert_eq!(understood("400 exact", &ask).stated, Stated::Exact);
+        assert_eq!(understood("exact 400 mm", &ask).plus, 0.0);
+    }
+}
+
+#[test]
+fn a_mark_before_three_digits_is_understood_by_the_book_and_asked() {
+    let point = metric(Kind::Length);
+    let reading = understood("1,250", &point);
+    assert!(close(reading.value, 1.25));
+    let doubt = reading.ambiguous.unwrap();
+    assert_eq!(
+        doubt.doubt,
+        Doubt::Mark {
+            understood: Mark::Point,
+            otherwise: Mark::Comma
+        }
+    );
+    assert!(close(doubt.understood, 1.25) && close(doubt.otherwise, 1.25e-3));
+    let settled = understood(
+        "1,250",
+        &Ask {
+            mark: Some(Mark::Comma),
+            ..point
+        },
+    );
+    assert!(close(settled.value, 1.25e-3) && settled.ambiguous.is_none());
+
+    let comma = Ask {
+        usual: Mark::Comma,
+        ..point
+    };
+    let reading = understood("1.250", &comma);
+    assert!(close(reading.value, 1.25));
+    assert!(close(reading.ambiguous.unwrap().otherwise, 1.25e-3));
+}
+
+#[test]
+fn the_books_own_decimal_mark_is_not_asked_about_but_is_to_be_kept() {
+    let point = metric(Kind::Length);
+    let reading = understood("1.250", &point);
+    assert!(close(reading.value, 1.25e-3) && reading.ambiguous.is_none());
+    assert_eq!(reading.mark, Some(Mark::Point));
+    assert_eq!(understood("1.25", &point).mark, None);
+    assert_eq!(understood("0,250", &point).ambiguous, None);
+}
+
+#[test]
+fn the_limits_of_the_field_settle_a_mark() {
+    let ask = Ask {
+        lowest: Some(0.5),
+        highest: Some(20.0),
+        ..metric(Kind::Ratio)
+    };
+    let reading = understood("4,111", &ask);
+    assert!(close(reading.value, 4.111) && reading.ambiguous.is_none());
+    assert_eq!(reading.mark, Some(Mark::Comma));
+    // A count is whole: there can be no comma for decimals in it.
+    let count = understood("1.250", &metric(Kind::Count));
+    assert!(close(count.value, 1250.0) && count.ambiguous.is_none());
+}
+
+#[test]
+fn a_bare_gallon_is_that_of_the_book_and_asked_in_a_metric_one() {
+    let british = Ask::of(Kind::Volume, &Manner::of(System::Imperial));
+    let american = Ask::of(Kind::Volume, &Manner::of(System::UnitedStates));
+    assert!(close(understood("2 gal", &british).value, 9.092_18e-3));
+    assert!(close(
+        understood("2 gal", &american).value,
+        7.570_823_568e-3
+    ));
+    assert_eq!(understood("2 gal", &american).ambiguous, None);
+    let doubt = understood("2 gal", &metric(Kind::Volume))
+        .ambiguous
+        .unwrap();
+    assert_eq!(
+        doubt.doubt,
+        Doubt::Unit {
+            understood: &unit::IMPERIAL_GALLON,
+            otherwise: &unit::US_GALLON
+        }
+    );
+    assert!(close(doubt.understood, 9.092_18e-3) && close(doubt.otherwise, 7.570_823_568e-3));
+    let parts = understood("2 gal 3 pt", &metric(Kind::Volume))
+        .ambiguous
+        .unwrap();
+    assert!(close(parts.otherwise, (16.0 + 3.0) * 0.473_176_473e-3));
+}
+
+#[test]
+fn a_bare_fraction_in_millimetres_is_asked_about() {
+    let reading = understood("5/16", &metric(Kind::Length));
+    assert!(close(reading.value, 0.3125e-3));
+    assert!(close(reading.ambiguous.unwrap().otherwise, 7.9375e-3));
+}
+
+#[test]
+fn slips_are_pointed_at() {
+    use EntryProblem as P;
+    let length = Kind::Length;
+    for (kind, text, at, why) in [
+        (length, "", 0..0, P::Empty),
+        (length, "   ", 0..3, P::Empty),
+        (length, "mm", 0..1, P::NoNumber),
+        (length, "± 5", 0..1, P::NoNumber),
+        (length, "12 quid", 3..7, P::UnknownUnit("quid".into())),
+        (length, "12 kg", 3..5, P::WrongUnit(&unit::KILOGRAM)),
+        (
+            Kind::Mass,
+            "26 lb ft",
+            3..8,
+            P::WrongUnit(&unit::POUND_FOOT),
+        ),
+        (length, "12 ! mm", 3..4, P::Character('!')),
+        (length, "12 mm !", 6..7, P::Character('!')),
+        (length, "5.60-15", 4..5, P::NotOneValue),
+        (length, "3 + 4", 2..3, P::OneSided),
+        (length, "3 - 4", 2..3, P::NotOneValue),
+        (length, "3 * 4", 2..3, P::NotOneValue),
+        (length, "3 +4 +5", 5..6, P::SignedTolerance),
+        (length, "3 ± -4", 4..5, P::SignedTolerance),
+        (length, "3 ±", 3..3, P::NoNumber),
+        (length, "3 ± 4 5", 6..7, P::NotOneValue),
+        (length, "12 34", 3..4, P::NotOneValue),
+        (length, "12 mm 5", 7..7, P::UnitMissing),
+        (length, "3 in 4 ft", 7..9, P::PartsNotDescending),
+        (length, "4 ft 15 in", 5..7, P::PartTooLarge),
+        (length, "4.5 ft 3 in", 0..3, P::PartNotWhole),
+        (length, "1/0", 2..3, P::Fraction),
+        (length, "1.5/4", 3..4, P::Fraction),
+        (length, "1 5/4", 2..5, P::ImproperFraction),
+        (length, "12,34,567", 2..3, P::Thousands),
+        (length, "1.2.3", 1..2, P::Thousands),
+        (length, "1,250.5,3", 7..8, P::Thousands),
+        (length, "(3 ± 1 mm", 0..1, P::Brackets),
+        (length, "3 ± 1) mm", 5..6, P::Brackets),
+        (length, "-3", 0..2, P::Negative),
+        (length, "1e308", 0..5, P::Boundless),
+        (length, "1e99999999999", 0..13, P::Boundless),
+        (length, "999999999999999999999", 0..21, P::Boundless),
+        (Kind::Count, "37.5", 0..4, P::NotWhole),
+        (Kind::Ratio, "4:0", 2..3, P::Fraction),
+        (Kind::Temperature, "20 ± 2 %", 5..6, P::PercentOfDegrees),
+        (Kind::Slope, "90°", 0..3, P::Boundless),
+    ] {
+        let error = read(text, &metric(kind)).unwrap_err();
+        assert_eq!((error.at, error.why), (at, why), "{text}");
+        understood(&error.example, &metric(kind));
+    }
+    let long = "1".repeat(300);
+    assert_eq!(
+        read(&long, &metric(length)).unwrap_err().why,
+        P::TooLong { longest: 200 }
+    );
+}
+
+#[test]
+fn limits_are_told_in_the_unit_of_the_field() {
+    let ask = Ask {
+        lowest: Some(0.5),
+        highest: Some(2.0),
+        bare: &unit::INCH,
+        ..metric(Kind::Length)
+    };
+    let error = read("3 m", &ask).unwrap_err();
+    assert_eq!(error.at, 0..3);
+    assert_eq!(
+        error.why,
+        EntryProblem::TooLarge {
+            highest: 2.0 / 0.0254,
+            unit: &unit::INCH
+        }
+    );
+    assert!(matches!(
+        read("3", &ask).unwrap_err().why,
+        EntryProblem::TooSmall { .. }
+    ));
+    let reading = understood(&error.example, &ask);
+    assert!((0.5..=2.0).contains(&reading.value), "{}", error.example);
+    // A limit typed in another unit is still within it.
+    assert!(read("6.5616797900262469 ft", &ask).is_ok());
+}
+
+proptest! {
+    #[test]
+    fn no_text_stops_the_reader(text in "\\PC{0,40}", kind in 0..Kind::all().len()) {
+        let kind = Kind::all().nth(kind).unwrap();
+        let _ = read(&text, &metric(kind));
+    }
+
+    #[test]
+    fn no_text_of_the_trades_characters_stops_the_reader(
+        text in "[0-9 .,/'\"±+°%:()eE-]{0,12}[a-z²·]{0,4}[0-9 .,/'\"±+%-]{0,8}",
+        kind in 0..Kind::all().len(),
+    ) {
+        let kind = Kind::all().nth(kind).unwrap();
+        let ask = metric(kind);
+        match read(&text, &ask) {
+            Ok(reading) => {
+                prop_assert!(reading.value.is_finite() && reading.plus >= 0.0 && reading.minus >= 0.0);
+                prop_assert!(reading.plus.is_finite() && reading.minus.is_finite());
+            }
+            Err(error) => {
+                prop_assert!(error.at.start <= error.at.end && error.at.end <= text.chars().count());
+                prop_assert!(read(&error.example, &ask).is_ok(), "{}", error.example);
+            }
+        }
+    }
+
+    #[test]
+    fn an_example_is_always_right_for_its_field(
+        kind in 0..Kind::all().len(), low in -3.0..6.0f64, width in 0.02..5.0f64, us in any::<bool>(), comma in any::<bool>(),
+    ) {
+        let kind = Kind::all().nth(kind).unwrap();
+        prop_assume!(kind != Kind::Temperature);
+        let manner = Manner {
+            mark: if comma { Mark::Comma } else { Mark::Point },
+            ..Manner::of(if us { System::UnitedStates } else { System::Metric })
+        };
+        let plain = Ask::of(kind, &manner);
+        let lowest = plain.bare.to_si(10f64.powf(low));
+        let highest = plain.bare.to_si(10f64.powf(low + width) + if plain.whole { 2.0 } else { 0.0 });
+        let ask = Ask { lowest: Some(lowest), highest: Some(highest), ..plain };
+        let error = read("", &ask).unwrap_err();
+        let reading = read(&error.example, &ask);
+        prop_assert!(reading.as_ref().is_ok_and(|r| r.ambiguous.is_none()), "{} {reading:?}", error.example);
+    }
+
+    #[test]
+    fn a_conversion_comes_back(kind in 0..Kind::all().len(), value in -1e6..1e6f64) {
+        for unit in Kind::all().nth(kind).unwrap().units() {
+            let back = unit.from_si(unit.to_si(value));
+            prop_assert!((back - value).abs() <= 1e-12 * (value.abs() + unit.offset.abs()), "{} {value} {back}", unit.symbol);
+        }
+    }
+}

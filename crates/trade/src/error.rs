@@ -38,4 +38,16 @@ pub enum TradeError {
         /// The place of the second edge.
         second: usize,
     },
+    /// The entries do not fix an answer: too few, or all in one line or place.
+    #[error("{entry}: not enough to fix an answer")]
+    Undetermined {
+        /// The entries at fault.
+        entry: &'static str,
+    },
+    /// Distances that cannot meet, and by how much they miss (metres).
+    #[error("the distances miss each other by {gap} m")]
+    CannotMeet {
+        /// How far they miss each other.
+        gap: f64,
+    },
 }

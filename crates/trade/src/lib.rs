@@ -3,6 +3,7 @@
 pub mod costs;
 mod error;
 pub mod gearing;
+pub mod marking;
 pub mod paint;
 pub mod springs;
 

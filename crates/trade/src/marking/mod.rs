@@ -1,0 +1,26 @@
+//! Marking out: holes found by tape and trammel, moved to the other side, and set out there.
+//!
+//! Everything lies on one flat: x along the line from the first datum to the second, y to the left of it as one looks
+//! from the first to the second. A pattern is taken off ([`frame`], [`fix`]), moved ([`mirror_line`], [`rigid_fit`],
+//! [`Move`]) and set out again ([`arcs`], [`lands`]).
+
+mod fit;
+mod fix;
+mod frame;
+mod hole;
+mod mirror;
+mod normal;
+mod patch;
+mod point;
+mod setting_out;
+
+pub use fit::{Fit, Move, rigid_fit};
+pub use fix::{Check, Ellipse, Fix, Sight, error_ellipse, fix};
+pub use frame::{Side, frame};
+pub use hole::{
+    Circle, Reach, arc_over_chord, centre_distance, chord_of_arc, circle_through, slanted_length,
+};
+pub use mirror::{MirrorLine, mirror_line, mirrored};
+pub use patch::{Patch, patch, slug_diameter};
+pub use point::Point;
+pub use setting_out::{Land, LandVerdict, arcs, land, offsets, swing};

@@ -1,0 +1,147 @@
+//! What a person does to the page: tap, type, choose.
+
+use fantoccini::Locator;
+use fantoccini::actions::{Actions, InputSource, PointerAction, TouchActions};
+use serde_json::json;
+
+use crate::{Journey, Outcome, scripts};
+
+impl Journey {
+    /// Taps an element, with a finger, where it lies; or the key that does something: `tap("add gearing/gears")`.
+    ///
+    /// # Errors
+    /// When it is not there, switched off, or covered by something else.
+    pub async fn tap(&self, what: &str) -> Outcome {
+        let selector = selector_of(what);
+        self.wait_for(&selector).await?;
+        let place = self.ask(scripts::MIDDLE, vec![json!(selector)]).await?;
+        if let Some(why) = place["why"].as_str() {
+            return Err(format!("`{what}` {why}"));
+        }
+        let (Some(x), Some(y)) = (place["x"].as_f64(), place["y"].as_f64()) else {
+            return Err(format!("`{what}` has no place: {place}"));
+        };
+        let finger = TouchActions::new("finger".into())
+            .then(PointerAction::MoveTo {
+                duration: None,
+                x,
+                y,
+            })
+            .then(PointerAction::Down { button: 0 })
+            .then(PointerAction::Up { button: 0 });
+        self.client
+            .perform_actions(Actions::from(finger))
+            .await
+            .map_err(|error| format!("`{what}`: {error}"))?;
+        self.drawn().await
+    }
+
+    /// Taps a field, replaces what it holds by this text, and leaves it. Counts as one entry.
+    ///
+    /// # Errors
+    /// When there is no such field or it does not take the text.
+    pub async fn enter(&self, key: &str, text: &str) -> Outcome {
+        self.type_into(key, text).await?;
+        self.entries.set(self.entries.get() + 1);
+        Ok(())
+    }
+
+    /// As [`Journey::enter`], without counting.
+    ///
+    /// # Errors
+    /// When there is no such field or it does not take the text.
+    pub async fn type_into(&self, key: &str, text: &str) -> Outcome {
+        let selector = field(key);
+        self.tap(&selector).await?;
+        let element = self
+            .client
+            .find(Locator::Css(&selector))
+            .await
+            .map_err(|error| format!("{key}: {error}"))?;
+        // Select all, then type over it.
+        let keys = format!(
+            "\u{e009}a\u{e000}{}",
+            if text.is_empty() { "\u{e003}" } else { text }
+        );
+        element
+            .send_keys(&keys)
+            .await
+            .map_err(|error| format!("{key}: {error}"))?;
+        self.drawn().await?;
+        let held = self.entry(key).await?;
+        if held == text {
+            Ok(())
+        } else {
+            Err(format!(
+                "{key}: typed `{text}`, and the field holds `{held}`"
+            ))
+        }
+    }
+
+    /// Chooses from a list, or ticks (`"true"`) or unticks (`"false"`) a box. Counts as one entry.
+    ///
+    /// # Errors
+    /// When there is no such field or choice.
+    pub async fn choose(&self, key: &str, value: &str) -> Outcome {
+        let selector = field(key);
+        self.wait_for(&selector).await?;
+        let kind = "const e = document.querySelector(arguments[0]); return e.type || e.getAttribute('role') || e.tagName;";
+        let kind = self.ask(kind, vec![json!(selector)]).await?;
+        match kind.as_str() {
+            Some("select-one") => {
+                let element = self
+                    .client
+                    .find(Locator::Css(&selector))
+                    .await
+                    .map_err(|error| format!("{key}: {error}"))?;
+                element
+                    .select_by_value(value)
+                    .await
+                    .map_err(|error| format!("{key} has no choice `{value}`: {error}"))?;
+            }
+            Some("checkbox") => {
+                if self.entry(key).await? != value {
+                    self.tap(&selector).await?;
+                }
+            }
+            // One key for each choice.
+            _ => {
+                self.tap(&format!(
+                    "{selector}[value=\"{value}\"], {selector} [value=\"{value}\"]"
+                ))
+                .await?;
+            }
+        }
+        self.drawn().await?;
+        self.entries.set(self.entries.get() + 1);
+        Ok(())
+    }
+}
+
+/// A selector as it is, and any other words as the name of what a key does.
+fn selector_of(what: &str) -> String {
+    if what.starts_with(['.', '#', '[']) || what.contains(['[', '>', '=']) {
+        what.to_owned()
+    } else {
+        format!("[data-do=\"{what}\"]")
+    }
+}
+
+pub(crate) fn field(key: &str) -> String {
+    format!("[data-key=\"{key}\"]")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_key_is_named_by_what_it_does_and_anything_else_by_a_selector() {
+        assert_eq!(
+            selector_of("add gearing/gears"),
+            "[data-do=\"add gearing/gears\"]"
+        );
+        assert_eq!(selector_of("main > h1"), "main > h1");
+        assert_eq!(selector_of(".rail"), ".rail");
+    }
+}

@@ -1,0 +1,35 @@
+//! The journeys, a file a subject, and the list of them.
+
+use std::pin::Pin;
+
+use crate::{Machine, Outcome};
+
+mod opening;
+
+/// A journey under way.
+pub type Running<'a> = Pin<Box<dyn Future<Output = Outcome> + 'a>>;
+
+/// A journey: a sentence, and what is done.
+pub struct Case {
+    /// What holds when it ends well.
+    pub name: &'static str,
+    /// Does it.
+    pub run: for<'a> fn(&'a Machine) -> Running<'a>,
+}
+
+/// Makes the list of a file's journeys from the names of its functions.
+macro_rules! cases {
+    ($($name:ident),* $(,)?) => {
+        /// The journeys of this file.
+        pub const CASES: &[$crate::journeys::Case] = &[$($crate::journeys::Case {
+            name: stringify!($name),
+            run: |machine| Box::pin($name(machine)),
+        }),*];
+    };
+}
+pub(crate) use cases;
+
+/// Every journey, in the order of the job.
+pub fn all() -> impl Iterator<Item = &'static Case> {
+    [opening::CASES].into_iter().flatten()
+}

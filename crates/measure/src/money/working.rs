@@ -152,11 +152,14 @@ impl MoneyExpr {
                 places,
                 rounding,
             } => {
+                let divisor = match **under {
+                    Self::Product(_) => format!("({})", under.plain()),
+                    _ => under.plain(),
+                };
                 format!(
-                    "round_{}({} / {}, {places})",
+                    "round_{}({} / {divisor}, {places})",
                     rule(rounding),
-                    over.plain(),
-                    under.plain()
+                    over.plain()
                 )
             }
             Self::Rounded {

@@ -5,7 +5,6 @@
 
 pub mod choice;
 pub mod csv;
-pub mod day;
 pub mod line;
 pub mod settle;
 pub mod standing;
@@ -14,7 +13,6 @@ pub mod worth;
 use measure::{Money, MoneyError, MoneyExpr, MoneyWorking, Rounding};
 
 pub use choice::{BreakEven, Choice, Course, HireOrBuy, SendOrDo, SendOrDoAnswer, Side};
-pub use day::{Day, DayError, DayOrder};
 pub use line::{DepositState, LineAmounts, LineKind, LineState, LineTerms, Tax, TaxBasis};
 pub use settle::{Payer, Settlement, Transfer};
 pub use standing::{Contingency, GroupSum, PlacedLine, Standing};
@@ -73,3 +71,5 @@ impl From<MoneyError> for TradeError {
 
 #[cfg(test)]
 mod tests;
+#[cfg(test)]
+mod working_tests;

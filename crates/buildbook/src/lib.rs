@@ -1,1 +1,98 @@
 //! The build book: what was typed, the sheets that read it, and what they find.
+//!
+//! # How a sheet is made
+//!
+//! A sheet is one declaration, one struct of findings and one function from the one to the other. The declaration says what each field
+//! takes; from it come the reader, the limits, the messages and the rows of the page:
+//!
+//! ```
+//! use std::rc::Rc;
+//! use buildbook::field::{choice, count, number};
+//! use buildbook::{All, Book, Found, Given, Key, Lack, Rank, Read, Remark, Sheet, State, sheet};
+//! use measure::{Kind, Length, Ratio, Rotation, Tool};
+//!
+//! sheet! {
+//!     /// What the example sheet is told.
+//!     pub struct DemoSheet = "demo" {
+//!         /// How far the wheel rolls in one turn. Measured with the tape: a blank ± is 1 mm.
+//!         roll_out: Given<Length> = number("C", Kind::Length).between(0.5, 8.0).measured_with(Tool::Tape),
+//!         /// Share of the power that reaches the road. Assumed while it is blank.
+//!         efficiency: Given<Ratio> = number("η", Kind::Ratio).between(0.3, 1.0).assumed("0.90"),
+//!         /// How the tyre is built.
+//!         build: Given<&'static str> = choice(&["radial", "diagonal"]).assumed("radial"),
+//!         /// The gears, first gear first: entries `demo/gears/1/ratio`, `demo/gears/2/ratio` ...
+//!         gears: Vec<DemoGear>,
+//!     }
+//!     /// One gear.
+//!     pub struct DemoGear {
+//!         /// Its ratio: exact, since teeth are counted.
+//!         ratio: Given<Ratio> = number("i", Kind::Ratio).between(0.3, 12.0),
+//!         /// The teeth of its wheels.
+//!         teeth: Given<Ratio> = count("z").between(6.0, 120.0),
+//!     }
+//! }
+//!
+//! fn findings(read: Read<DemoSheet>) -> Found {
+//!     let mut found = Found::of(&read); // errors of entries, and whether there is any entry
+//!     let sheet = &read.sheet;
+//!     for gear in &sheet.gears {
+//!         // All that is missing is named at once, so that the page can say "needs 2".
+//!         let travel = (sheet.roll_out.ask(), gear.ratio.ask())
+//!             .all()
+//!             .map(|(roll_out, ratio)| (roll_out / ratio).called("s"));
+//!         // Ids of results of a row end in the row's id.
+//!         found.headline(format!("demo/travel/{}", gear.id()), Kind::Length, &travel);
+//!     }
+//!     if sheet.gears.len() > 6 {
+//!         found.remark(Remark::new(Rank::Remark, "many_gears").at("demo/gears"));
+//!     }
+//!     found
+//! }
+//!
+//! let book = Book::of("b1", [
+//!     (Key::from("demo/roll_out"), "2000 ± 10 mm".into()),
+//!     (Key::from("demo/gears/1/ratio"), "4".into()),
+//!     (Key::from("demo/gears/2/teeth"), "five".into()),
+//! ]);
+//! let read = DemoSheet::read(&book);
+//! assert!(read.sheet.efficiency.is_assumed());
+//! let found = findings(read);
+//! assert!((found.figure("demo/travel/1").unwrap().value() - 0.5).abs() < 1e-12);
+//! assert!((found.figure("demo/travel/1").unwrap().plus() - 0.0025).abs() < 1e-12);
+//! assert_eq!(
+//!     found.result("demo/travel/2"),
+//!     Some(&Err(Lack::Needs(vec!["demo/gears/2/ratio".into()])))
+//! );
+//! assert_eq!(found.errors[0].0, "demo/gears/2/teeth");
+//! assert_eq!(found.state(), State::Warning); // an entry that cannot be read
+//! ```
+//!
+//! Then the sheet is named in `sheets/mod.rs` (its table of fields) and in `evaluate.rs` (what it reads and who reads it).
+
+mod book;
+mod compare;
+mod date;
+mod declare;
+mod edit;
+mod entry;
+mod error;
+mod evaluate;
+pub mod field;
+mod finding;
+mod key;
+mod reader;
+mod rows;
+pub mod sheets;
+
+pub use book::{Book, BookSheet, CURRENCY_KEY, DEFAULTS_KEY, DEFAULTS_VERSION, Entries, NAME_KEY};
+pub use compare::*;
+pub use date::Date;
+pub use edit::{Change, Edit, Log};
+pub use entry::Entry;
+pub use error::BookError;
+pub use evaluate::{Findings, SHEETS, evaluate, reads};
+pub use field::{Field, Form, Item, Spec, field_of, row_of};
+pub use finding::{All, Finding, Found, Lack, Rank, Remark, SheetFindings, State};
+pub use key::{Key, RANK};
+pub use reader::{Answer, Asking, Given, Part, Read, Reader, Row, Sheet, ask};
+pub use rows::Place;

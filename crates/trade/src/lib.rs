@@ -6,5 +6,6 @@ pub mod gearing;
 pub mod marking;
 pub mod paint;
 pub mod springs;
+pub mod vehicle;
 
 pub use error::TradeError;

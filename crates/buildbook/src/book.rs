@@ -1,0 +1,296 @@
+//! The build book: a map of what was typed, sheet by sheet.
+
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use crate::key::RANK;
+use measure::Currency;
+
+use crate::field::{choice, count, text};
+use crate::{Change, Edit, Entry, Given, Key, sheet};
+
+/// The entries of one sheet.
+pub type Entries = BTreeMap<Key, Entry>;
+
+/// The version of the defaults a new book starts with: see [`crate::Field::assumed`].
+pub const DEFAULTS_VERSION: u32 = 1;
+
+/// Where the version of the defaults stands in the book.
+pub const DEFAULTS_KEY: &str = "book/defaults";
+
+/// Where the book's currency stands, by its ISO 4217 code.
+pub const CURRENCY_KEY: &str = "book/currency";
+
+sheet! {
+    /// What the book says of itself.
+    pub struct BookSheet = "book" {
+        /// Its name.
+        name: Given<Rc<str>> = text(),
+        /// The version of the defaults it was begun with.
+        defaults: Given<measure::Ratio> = count("v"),
+        /// The currency of amounts that name none, by its ISO 4217 code.
+        currency: Given<Rc<str>> = text().assumed("GBP"),
+        /// Which units new entries are understood in.
+        units: Given<&'static str> = choice(&["metric", "imperial", "us"]).assumed("metric"),
+    }
+}
+
+/// Where the book's name stands.
+pub const NAME_KEY: &str = "book/name";
+
+/// What one vehicle's rebuild is known by: every entry of every sheet.
+///
+/// A book is a value: [`Book::with`] gives a new one and shares with the old one every sheet that did not change, so that an
+/// evaluation can tell by the address of a sheet's entries whether there is anything to reckon again.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Book {
+    id: Rc<str>,
+    sheets: BTreeMap<Rc<str>, Rc<Entries>>,
+}
+
+thread_local! {
+    // All sheets without an entry share this one, so that they too compare by address.
+    static NO_ENTRIES: Rc<Entries> = Rc::new(Entries::new());
+}
+
+impl Book {
+    /// An empty book. Its identity is given: the core knows no random source.
+    #[must_use]
+    pub fn new(id: impl Into<Rc<str>>) -> Self {
+        Self { id: id.into(), sheets: BTreeMap::new() }
+    }
+
+    /// A book of these entries.
+    #[must_use]
+    pub fn of(id: impl Into<Rc<str>>, entries: impl IntoIterator<Item = (Key, Entry)>) -> Self {
+        let mut sheets: BTreeMap<Rc<str>, Entries> = BTreeMap::new();
+        for (key, entry) in entries {
+            if let Some(sheet) = sheets.get_mut(key.sheet()) {
+                sheet.insert(key, entry);
+            } else {
+                let name: Rc<str> = key.sheet().into();
+                sheets.insert(name, Entries::from([(key, entry)]));
+            }
+        }
+        let sheets = sheets.into_iter().map(|(name, entries)| (name, Rc::new(entries))).collect();
+        Self { id: id.into(), sheets }
+    }
+
+    /// The book's identity: it stays when the book is renamed or sent.
+    #[must_use]
+    pub fn id(&self) -> &Rc<str> {
+        &self.id
+    }
+
+    /// The same entries under another identity: a copy.
+    #[must_use]
+    pub fn known_as(&self, id: impl Into<Rc<str>>) -> Self {
+        Self { id: id.into(), sheets: self.sheets.clone() }
+    }
+
+    /// The book's name, empty when it has none.
+    #[must_use]
+    pub fn name(&self) -> &str {
+        self.entry(NAME_KEY).map_or("", |entry| &entry.text)
+    }
+
+    /// The version of the defaults the book was begun with.
+    #[must_use]
+    pub fn defaults_version(&self) -> u32 {
+        self.entry(DEFAULTS_KEY)
+            .and_then(|entry| entry.text.trim().parse().ok())
+            .unwrap_or(DEFAULTS_VERSION)
+    }
+
+    /// The currency of amounts that name none.
+    #[must_use]
+    pub fn currency(&self) -> Currency {
+        let named = self.entry(CURRENCY_KEY).and_then(|entry| Currency::of_code(entry.text.trim()));
+        named.unwrap_or(Currency::GBP)
+    }
+
+    /// The entries of one sheet. The same `Rc` as long as none of them changes.
+    #[must_use]
+    pub fn sheet(&self, name: &str) -> Rc<Entries> {
+        self.sheets.get(name).map_or_else(|| NO_ENTRIES.with(Rc::clone), Rc::clone)
+    }
+
+    /// The names of the sheets that have entries.
+    pub fn sheet_names(&self) -> impl Iterator<Item = &str> {
+        self.sheets.keys().map(|name| &**name)
+    }
+
+    /// One entry.
+    #[must_use]
+    pub fn entry(&self, key: &str) -> Option<&Entry> {
+        self.sheets.get(key.split('/').next()?)?.get(key)
+    }
+
+    /// All entries, in the order of their keys within each sheet.
+    pub fn entries(&self) -> impl Iterator<Item = (&Key, &Entry)> {
+        self.sheets.values().flat_map(|sheet| sheet.iter())
+    }
+
+    /// How many entries there are.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.sheets.values().map(|sheet| sheet.len()).sum()
+    }
+
+    /// Whether there is no entry at all.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.len() == 0
+    }
+
+    /// The entries below a path, that of a row for example.
+    pub fn below<'a>(&'a self, path: &'a Key) -> impl Iterator<Item = (&'a Key, &'a Entry)> {
+        self.sheets
+            .get(path.sheet())
+            .into_iter()
+            .flat_map(move |sheet| sheet.range(path.clone()..).take_while(move |(key, _)| {
+                key.as_str().starts_with(path.as_str())
+            }))
+            .filter(move |(key, _)| key.is_under(path))
+    }
+
+    /// The edit that puts an entry in, or takes it out with `None`. A blank text takes it out too.
+    #[must_use]
+    pub fn setting(&self, key: impl Into<Key>, new: Option<Entry>) -> Edit {
+        let key = key.into();
+        let old = self.entry(key.as_str()).cloned();
+        // A rank or a name may be blank for a reason of its own; a typed entry that is blank is no entry.
+        let new = new.filter(|entry| !entry.is_blank());
+        Edit(vec![Change { key, old, new }])
+    }
+
+    /// The edit that makes this book's entries those of `other`.
+    #[must_use]
+    pub fn edit_to(&self, other: &Self) -> Edit {
+        let mut changes = Vec::new();
+        for (key, old) in self.entries() {
+            let new = other.entry(key.as_str());
+            if new != Some(old) {
+                changes.push(Change { key: key.clone(), old: Some(old.clone()), new: new.cloned() });
+            }
+        }
+        for (key, new) in other.entries() {
+            if self.entry(key.as_str()).is_none() {
+                changes.push(Change { key: key.clone(), old: None, new: Some(new.clone()) });
+            }
+        }
+        Edit(changes)
+    }
+
+    /// The book after an edit. Sheets that the edit does not touch keep their `Rc`.
+    #[must_use]
+    pub fn with(&self, edit: &Edit) -> Self {
+        let mut after = self.clone();
+        for change in &edit.0 {
+            if self.sheets_differ(&after, change) {
+                after.put(&change.key, change.new.as_ref());
+            }
+        }
+        after
+    }
+
+    /// Whether a change would alter `after` at all.
+    fn sheets_differ(&self, after: &Self, change: &Change) -> bool {
+        debug_assert_eq!(self.id, after.id);
+        after.entry(change.key.as_str()) != change.new.as_ref()
+    }
+
+    fn put(&mut self, key: &Key, new: Option<&Entry>) {
+        let name = key.sheet();
+        match new {
+            Some(entry) => {
+                if let Some(sheet) = self.sheets.get_mut(name) {
+                    Rc::make_mut(sheet).insert(key.clone(), entry.clone());
+                } else {
+                    let only = Entries::from([(key.clone(), entry.clone())]);
+                    self.sheets.insert(name.into(), Rc::new(only));
+                }
+            }
+            None => {
+                if let Some(sheet) = self.sheets.get_mut(name) {
+                    Rc::make_mut(sheet).remove(key);
+                    if sheet.is_empty() {
+                        self.sheets.remove(name);
+                    }
+                }
+            }
+        }
+    }
+
+    /// The ids of a list's rows, in their order: by rank, and by id where ranks are equal.
+    ///
+    /// A row is there when it has any entry; a row without a rank stands where its id says.
+    #[must_use]
+    pub fn rows(&self, list: &Key) -> Vec<Rc<str>> {
+        let mut rows: Vec<(f64, u64, Rc<str>)> = Vec::new();
+        let mut last: Option<&str> = None;
+        for (key, _) in self.below(list) {
+            let Some(id) = key.as_str()[list.as_str().len()..].split('/').nth(1) else { continue };
+            if last == Some(id) {
+                continue;
+            }
+            last = Some(id);
+            if rows.iter().any(|(_, _, known)| &**known == id) {
+                continue;
+            }
+            let counter = id.parse::<u64>().unwrap_or(u64::MAX);
+            rows.push((self.rank(list, id), counter, id.into()));
+        }
+        rows.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)).then_with(|| a.2.cmp(&b.2)));
+        rows.into_iter().map(|(_, _, id)| id).collect()
+    }
+
+    /// A row's place among its neighbours.
+    pub(crate) fn rank(&self, list: &Key, id: &str) -> f64 {
+        let written = self
+            .entry(list.under(id).under(RANK).as_str())
+            .and_then(|entry| entry.text.trim().parse::<f64>().ok())
+            .filter(|rank| rank.is_finite());
+        written.or_else(|| id.parse::<u32>().ok().map(f64::from)).unwrap_or(f64::MAX)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_sheet_whose_entries_did_not_change_keeps_its_address() {
+        let book = Book::of("b", [
+            ("vehicle/wheelbase".into(), "3 m".into()),
+            ("gearing/final_drive".into(), "4.1".into()),
+        ]);
+        let after = book.with(&book.setting("gearing/final_drive", Some("3.7".into())));
+        assert!(Rc::ptr_eq(&book.sheet("vehicle"), &after.sheet("vehicle")));
+        assert!(!Rc::ptr_eq(&book.sheet("gearing"), &after.sheet("gearing")));
+        assert!(Rc::ptr_eq(&book.sheet("paint"), &after.sheet("paint")), "sheets without an entry");
+    }
+
+    #[test]
+    fn the_same_text_again_changes_nothing() {
+        let book = Book::of("b", [("gearing/final_drive".into(), "4.1".into())]);
+        let after = book.with(&book.setting("gearing/final_drive", Some("4.1".into())));
+        assert!(Rc::ptr_eq(&book.sheet("gearing"), &after.sheet("gearing")));
+    }
+
+    #[test]
+    fn a_blank_entry_is_no_entry() {
+        let book = Book::of("b", [("gearing/final_drive".into(), "4.1".into())]);
+        let after = book.with(&book.setting("gearing/final_drive", Some("  ".into())));
+        assert_eq!(after.entry("gearing/final_drive"), None);
+        assert_eq!(after, Book::new("b"));
+    }
+
+    #[test]
+    fn an_edit_between_two_books_makes_the_one_into_the_other() {
+        let one = Book::of("b", [("a/x".into(), "1".into()), ("a/y".into(), "2".into())]);
+        let two = Book::of("b", [("a/y".into(), "3".into()), ("c/z".into(), "4".into())]);
+        assert_eq!(one.with(&one.edit_to(&two)), two);
+        assert_eq!(two.with(&two.edit_to(&one)), one);
+    }
+}

@@ -1,0 +1,103 @@
+//! A day of the calendar.
+
+use std::fmt;
+
+/// A day of the Gregorian calendar.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Date {
+    year: u16,
+    month: u8,
+    day: u8,
+}
+
+/// English months by their first three letters, as people write them on invoices.
+const MONTHS: [&str; 12] = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+
+impl Date {
+    /// A day, when there is such a one.
+    #[must_use]
+    pub fn new(year: u16, month: u8, day: u8) -> Option<Self> {
+        let sound = (1800..=2200).contains(&year) && (1..=12).contains(&month) && day >= 1;
+        (sound && day <= days_in(year, month)).then_some(Self { year, month, day })
+    }
+
+    /// The day as typed: `2026-03-14` (ISO 8601), `14 March 2026`, `14 Mar 2026` or `14.3.2026`. A slash is not read: whether day or
+    /// month comes first differs by country.
+    #[must_use]
+    pub fn read(text: &str) -> Option<Self> {
+        let text = text.trim();
+        if let [year, month, day] = parts(text, '-')[..]
+            && year.len() == 4
+        {
+            return Self::new(year.parse().ok()?, month.parse().ok()?, day.parse().ok()?);
+        }
+        if let [day, month, year] = parts(text, '.')[..] {
+            return Self::new(year.parse().ok()?, month.parse().ok()?, day.parse().ok()?);
+        }
+        let words: Vec<&str> = text.split_whitespace().collect();
+        let [day, month, year] = words[..] else { return None };
+        let start: String = month.chars().take(3).collect::<String>().to_lowercase();
+        let month = MONTHS.iter().position(|known| *known == start)?;
+        Self::new(year.parse().ok()?, u8::try_from(month + 1).ok()?, day.trim_end_matches('.').parse().ok()?)
+    }
+
+    /// The year.
+    #[must_use]
+    pub fn year(self) -> u16 {
+        self.year
+    }
+
+    /// The month, from 1.
+    #[must_use]
+    pub fn month(self) -> u8 {
+        self.month
+    }
+
+    /// The day of the month, from 1.
+    #[must_use]
+    pub fn day(self) -> u8 {
+        self.day
+    }
+}
+
+fn parts(text: &str, at: char) -> Vec<&str> {
+    text.split(at).map(str::trim).collect()
+}
+
+fn days_in(year: u16, month: u8) -> u8 {
+    let leap = year.is_multiple_of(4) && (!year.is_multiple_of(100) || year.is_multiple_of(400));
+    match month {
+        2 => 28 + u8::from(leap),
+        4 | 6 | 9 | 11 => 30,
+        _ => 31,
+    }
+}
+
+impl fmt::Display for Date {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:04}-{:02}-{:02}", self.year, self.month, self.day)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn days_are_read_as_they_stand_on_invoices() {
+        let day = Date::new(2026, 3, 4);
+        for text in ["2026-03-04", "4 March 2026", "4 mar 2026", "4.3.2026", " 04. 03. 2026 "] {
+            assert_eq!(Date::read(text), day, "{text}");
+        }
+        for text in ["", "3/4/2026", "2026-13-01", "31.4.2026", "29 Feb 2025", "4 Smarch 2026", "-4.3.2026"] {
+            assert_eq!(Date::read(text), None, "{text}");
+        }
+    }
+
+    #[test]
+    fn a_leap_day_is_there_every_fourth_year_but_not_in_1900() {
+        assert!(Date::new(1900, 2, 29).is_none());
+        assert!(Date::new(2000, 2, 29).is_some());
+        assert!(Date::new(2024, 2, 29).is_some());
+    }
+}

@@ -1,0 +1,41 @@
+//! The one error of this crate: what was wrong, where, and what would be right.
+
+use thiserror::Error;
+
+/// Why an entry, a book, a link, a file or the store could not serve.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[non_exhaustive]
+pub enum BookError {
+    /// A number field whose text is not a number, not of its kind or beyond its limits.
+    #[error("{0}")]
+    Entry(measure::EntryError),
+    /// A money or decimal field whose text is neither.
+    #[error("{0}")]
+    Money(measure::MoneyEntryError),
+    /// A word that the field does not know.
+    #[error("`{text}` is none of {choices:?}")]
+    Choice {
+        /// What stood there.
+        text: String,
+        /// What could stand there.
+        choices: &'static [&'static str],
+    },
+    /// A text that is no day.
+    #[error("`{0}` is no day; a right one is 2026-03-14")]
+    Date(String),
+    /// A path that no entry can have.
+    #[error("`{0}` is no path of an entry")]
+    Key(String),
+}
+
+impl From<measure::EntryError> for BookError {
+    fn from(error: measure::EntryError) -> Self {
+        Self::Entry(error)
+    }
+}
+
+impl From<measure::MoneyEntryError> for BookError {
+    fn from(error: measure::MoneyEntryError) -> Self {
+        Self::Money(error)
+    }
+}

@@ -1,0 +1,168 @@
+//! From the book to what every sheet finds, doing again only what rests on something that changed.
+
+use std::any::Any;
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use crate::sheets::costs::{self, CostsFindings, CostsSheet};
+use crate::sheets::gearing::{self, GearingFindings, GearingSheet};
+use crate::sheets::paint::{self, PaintFindings, PaintSheet};
+use crate::sheets::springs::{self, SpringsFindings, SpringsSheet};
+use crate::sheets::vehicle::{self, VehicleFindings, VehicleSheet};
+use crate::{Book, Finding, Found, Sheet, SheetFindings};
+
+/// What every sheet finds.
+#[derive(Debug, Clone)]
+pub struct Findings {
+    /// What the vehicle is.
+    pub vehicle: Rc<VehicleFindings>,
+    /// Speeds, pull and ratios.
+    pub gearing: Rc<GearingFindings>,
+    /// Rates, heights and stresses.
+    pub springs: Rc<SpringsFindings>,
+    /// Litres, tins and hours.
+    pub paint: Rc<PaintFindings>,
+    /// What is spent and what is left.
+    pub costs: Rc<CostsFindings>,
+    inputs: BTreeMap<&'static str, Vec<Input>>,
+}
+
+/// The names of the sheets, in the order of the job.
+pub const SHEETS: [&str; 5] = ["vehicle", "gearing", "springs", "paint", "costs"];
+
+/// Something a sheet's findings rest on; kept alive, so that its address is its own.
+#[derive(Clone)]
+struct Input(Rc<dyn Any>);
+
+impl std::fmt::Debug for Input {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{:p}", Rc::as_ptr(&self.0))
+    }
+}
+
+impl PartialEq for Input {
+    fn eq(&self, other: &Self) -> bool {
+        std::ptr::addr_eq(Rc::as_ptr(&self.0), Rc::as_ptr(&other.0))
+    }
+}
+
+impl Findings {
+    /// What any sheet's findings have in common, by the sheet's name.
+    #[must_use]
+    pub fn found(&self, sheet: &str) -> Option<&Found> {
+        Some(match sheet {
+            "vehicle" => self.vehicle.found(),
+            "gearing" => self.gearing.found(),
+            "springs" => self.springs.found(),
+            "paint" => self.paint.found(),
+            "costs" => self.costs.found(),
+            _ => return None,
+        })
+    }
+
+    /// A result of any sheet by its name, which begins with the sheet's.
+    #[must_use]
+    pub fn result(&self, id: &str) -> Option<&Finding> {
+        self.found(id.split('/').next()?)?.result(id)
+    }
+}
+
+/// The old findings where they rest on the same inputs, else new ones.
+struct Again<'a> {
+    old: Option<&'a Findings>,
+    inputs: BTreeMap<&'static str, Vec<Input>>,
+}
+
+impl Again<'_> {
+    fn findings<F>(
+        &mut self,
+        sheet: &'static str,
+        inputs: Vec<Rc<dyn Any>>,
+        kept: impl FnOnce(&Findings) -> &Rc<F>,
+        made: impl FnOnce() -> F,
+    ) -> Rc<F> {
+        let inputs: Vec<Input> = inputs.into_iter().map(Input).collect();
+        let same = self.old.filter(|old| old.inputs.get(sheet) == Some(&inputs));
+        self.inputs.insert(sheet, inputs);
+        match same {
+            Some(old) => Rc::clone(kept(old)),
+            None => Rc::new(made()),
+        }
+    }
+}
+
+/// What every sheet of the book finds. A sheet whose entries, and whatever it reads from others, are the same as in `old` keeps its
+/// findings, by the same `Rc`.
+#[must_use]
+pub fn evaluate(book: &Book, old: Option<&Findings>) -> Findings {
+    let mut again = Again { old, inputs: BTreeMap::new() };
+    // Each sheet rests on the entries of its own and on the book's (its defaults version, its currency).
+    let own = |sheet: &str| -> Vec<Rc<dyn Any>> { vec![book.sheet("book"), book.sheet(sheet)] };
+    let with = |sheet: &str, others: Vec<Rc<dyn Any>>| -> Vec<Rc<dyn Any>> {
+        let mut inputs = own(sheet);
+        inputs.extend(others);
+        inputs
+    };
+
+    let vehicle = again.findings("vehicle", own("vehicle"), |old| &old.vehicle, || vehicle::findings(VehicleSheet::read(book)));
+    let gearing = again.findings(
+        "gearing",
+        with("gearing", vec![vehicle.clone()]),
+        |old| &old.gearing,
+        || gearing::findings(GearingSheet::read(book), &vehicle),
+    );
+    let springs = again.findings(
+        "springs",
+        with("springs", vec![vehicle.clone()]),
+        |old| &old.springs,
+        || springs::findings(SpringsSheet::read(book), &vehicle),
+    );
+    let paint = again.findings(
+        "paint",
+        with("paint", vec![vehicle.clone()]),
+        |old| &old.paint,
+        || paint::findings(PaintSheet::read(book), &vehicle),
+    );
+    let costs = again.findings(
+        "costs",
+        with("costs", vec![gearing.clone(), springs.clone(), paint.clone()]),
+        |old| &old.costs,
+        || costs::findings(CostsSheet::read(book), &gearing, &springs, &paint),
+    );
+    Findings { vehicle, gearing, springs, paint, costs, inputs: again.inputs }
+}
+
+/// The sheets that a sheet reads entries of, besides its own.
+#[must_use]
+pub fn reads(sheet: &str) -> &'static [&'static str] {
+    match sheet {
+        "gearing" | "springs" | "paint" => &["vehicle"],
+        "costs" => &["vehicle", "gearing", "springs", "paint"],
+        _ => &[],
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_sheet_that_rests_on_nothing_that_changed_keeps_its_findings() {
+        let book = Book::of("b", [("vehicle/wheelbase".into(), "3 m".into())]);
+        let before = evaluate(&book, None);
+        let after = evaluate(&book.with(&book.setting("paint/name", Some("x".into()))), Some(&before));
+        assert!(Rc::ptr_eq(&before.vehicle, &after.vehicle));
+        assert!(Rc::ptr_eq(&before.gearing, &after.gearing));
+        assert!(!Rc::ptr_eq(&before.paint, &after.paint));
+        assert!(!Rc::ptr_eq(&before.costs, &after.costs), "costs read what paint finds");
+    }
+
+    #[test]
+    fn a_vehicle_that_changed_is_reckoned_again_by_all_who_read_it() {
+        let book = Book::of("b", [("vehicle/wheelbase".into(), "3 m".into())]);
+        let before = evaluate(&book, None);
+        let after = evaluate(&book.with(&book.setting("vehicle/wheelbase", Some("4 m".into()))), Some(&before));
+        assert!(!Rc::ptr_eq(&before.vehicle, &after.vehicle));
+        assert!(!Rc::ptr_eq(&before.springs, &after.springs));
+    }
+}

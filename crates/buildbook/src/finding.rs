@@ -1,0 +1,284 @@
+//! What a sheet finds: results, what they still need, and remarks.
+
+use std::collections::HashMap;
+use std::rc::Rc;
+
+use measure::{Figure, Kind, MeasureError, Quantity};
+use trade::TradeError;
+
+use crate::{BookError, Key, Read};
+
+/// A result, or why there is none.
+pub type Finding = Result<Figure, Lack>;
+
+/// Why there is no result.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub enum Lack {
+    /// These entries are still to be made.
+    Needs(Vec<Key>),
+    /// This entry stands, but cannot be read or is beyond its limits.
+    Entry(Key),
+    /// The entries are there, and the calculation says why it has no answer for them.
+    Refused(TradeError),
+    /// The calculation has no number for an answer.
+    NoAnswer(MeasureError),
+}
+
+impl Lack {
+    /// Two reasons as one: a bad entry or a refusal stands before what is missing, and what is missing is put together.
+    #[must_use]
+    pub fn and(self, other: Self) -> Self {
+        match (self, other) {
+            (Self::Needs(mut these), Self::Needs(those)) => {
+                these.extend(those.into_iter().filter(|key| !these.contains(key)).collect::<Vec<_>>());
+                Self::Needs(these)
+            }
+            (Self::Needs(_), other) => other,
+            (first, _) => first,
+        }
+    }
+}
+
+impl From<TradeError> for Lack {
+    fn from(error: TradeError) -> Self {
+        Self::Refused(error)
+    }
+}
+
+impl From<MeasureError> for Lack {
+    fn from(error: MeasureError) -> Self {
+        Self::NoAnswer(error)
+    }
+}
+
+/// Several results at once, or everything that they lack together.
+///
+/// ```
+/// use buildbook::{All, Key, Lack};
+/// let length: Result<f64, Lack> = Err(Lack::Needs(vec![Key::from("vehicle/bed_length")]));
+/// let width: Result<f64, Lack> = Err(Lack::Needs(vec![Key::from("vehicle/bed_width")]));
+/// let lack = (length, width).all().unwrap_err();
+/// assert_eq!(lack, Lack::Needs(vec!["vehicle/bed_length".into(), "vehicle/bed_width".into()]));
+/// ```
+pub trait All {
+    /// The results.
+    type Values;
+    /// All of them, or what they lack together.
+    ///
+    /// # Errors
+    /// A bad entry or refusal before others; else every missing entry.
+    fn all(self) -> Result<Self::Values, Lack>;
+}
+
+macro_rules! all_of {
+    ($($value:ident: $Value:ident),+) => {
+        impl<$($Value),+> All for ($(Result<$Value, Lack>,)+) {
+            type Values = ($($Value,)+);
+            fn all(self) -> Result<Self::Values, Lack> {
+                let ($($value,)+) = self;
+                let mut lack: Option<Lack> = None;
+                $(let $value = $value.map_err(|new| {
+                    lack = Some(match lack.take() { Some(old) => old.and(new), None => new });
+                });)+
+                match ($($value,)+) {
+                    ($(Ok($value),)+) => Ok(($($value,)+)),
+                    _ => Err(lack.unwrap_or(Lack::Needs(Vec::new()))),
+                }
+            }
+        }
+    };
+}
+all_of!(a: A);
+all_of!(a: A, b: B);
+all_of!(a: A, b: B, c: C);
+all_of!(a: A, b: B, c: C, d: D);
+all_of!(a: A, b: B, c: C, d: D, e: E);
+all_of!(a: A, b: B, c: C, d: D, e: E, f: F);
+all_of!(a: A, b: B, c: C, d: D, e: E, f: F, g: G);
+all_of!(a: A, b: B, c: C, d: D, e: E, f: F, g: G, h: H);
+
+/// How much a remark matters (the ranks of ISO 3864 and ANSI Z535), the gravest last.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Rank {
+    /// Good to know.
+    Remark,
+    /// Work or money may be lost.
+    Caution,
+    /// People can be badly hurt.
+    Warning,
+    /// People will be badly hurt or killed.
+    Danger,
+}
+
+/// Something to know beside a result. The words for it stand with the pages.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Remark {
+    /// How much it matters.
+    pub rank: Rank,
+    /// What it says, by name: `axle_over_limit`.
+    pub fact: &'static str,
+    /// The entry it is about.
+    pub key: Option<Key>,
+    /// The numbers it speaks of.
+    pub figures: Vec<Figure>,
+    /// The names it speaks of, as the user typed them.
+    pub names: Vec<Rc<str>>,
+    /// Whether it stands there always, whatever was entered: the cautions of the trade.
+    pub standing: bool,
+}
+
+impl Remark {
+    /// A remark of this rank and fact.
+    #[must_use]
+    pub fn new(rank: Rank, fact: &'static str) -> Self {
+        Self { rank, fact, key: None, figures: Vec::new(), names: Vec::new(), standing: false }
+    }
+
+    /// A caution that stands there whatever was entered; it does not make the sheet's state a warning.
+    #[must_use]
+    pub fn standing(rank: Rank, fact: &'static str) -> Self {
+        Self { standing: true, ..Self::new(rank, fact) }
+    }
+
+    /// The same remark, at an entry.
+    #[must_use]
+    pub fn at(mut self, key: impl Into<Key>) -> Self {
+        self.key = Some(key.into());
+        self
+    }
+
+    /// The same remark, with a number it speaks of.
+    #[must_use]
+    pub fn with(mut self, figure: Figure) -> Self {
+        self.figures.push(figure);
+        self
+    }
+
+    /// The same remark, with a name it speaks of.
+    #[must_use]
+    pub fn naming(mut self, name: impl Into<Rc<str>>) -> Self {
+        self.names.push(name.into());
+        self
+    }
+}
+
+/// How a sheet stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum State {
+    /// Nothing was entered.
+    Empty,
+    /// The main result needs this many more entries.
+    Needs(usize),
+    /// The main result is there.
+    Ready,
+    /// An entry cannot be read, or a remark warns.
+    Warning,
+}
+
+/// What every sheet's findings have in common: the results by name, what could not be read, and the remarks.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Found {
+    results: Vec<(Rc<str>, Finding)>,
+    places: HashMap<Rc<str>, usize>,
+    /// The names of the sheet's main results, the first one first.
+    pub headlines: Vec<Rc<str>>,
+    /// Remarks, in the order they were made.
+    pub remarks: Vec<Remark>,
+    /// Entries that stand but cannot be used, with the reason.
+    pub errors: Vec<(Key, BookError)>,
+    /// Whether any entry was made.
+    pub begun: bool,
+}
+
+impl Found {
+    /// Findings to be filled in, with what reading the sheet has shown.
+    #[must_use]
+    pub fn of<S>(read: &Read<S>) -> Self {
+        Self { errors: read.errors.clone(), begun: read.begun, ..Self::default() }
+    }
+
+    /// Puts a result in under its name: `gearing/speed_per_1000/3`.
+    pub fn put(&mut self, id: impl Into<Rc<str>>, finding: Finding) {
+        let id = id.into();
+        match self.places.get(&id) {
+            Some(&place) => self.results[place].1 = finding,
+            None => {
+                self.places.insert(Rc::clone(&id), self.results.len());
+                self.results.push((id, finding));
+            }
+        }
+    }
+
+    /// Puts a traced quantity in, shown as a kind. One that is no finite number is kept as having no answer.
+    pub fn show<D: measure::Dimension>(
+        &mut self,
+        id: impl Into<Rc<str>>,
+        kind: Kind,
+        quantity: &Result<Quantity<D>, Lack>,
+    ) {
+        let finding = match quantity {
+            Ok(quantity) if quantity.value().is_finite() => Ok(quantity.figure(kind)),
+            Ok(_) => Err(Lack::NoAnswer(MeasureError::NotFinite)),
+            Err(lack) => Err(lack.clone()),
+        };
+        self.put(id, finding);
+    }
+
+    /// Puts a main result in: it is shown on the front page and goes along in a link.
+    pub fn headline<D: measure::Dimension>(
+        &mut self,
+        id: impl Into<Rc<str>>,
+        kind: Kind,
+        quantity: &Result<Quantity<D>, Lack>,
+    ) {
+        let id = id.into();
+        self.headlines.push(Rc::clone(&id));
+        self.show(id, kind, quantity);
+    }
+
+    /// A result by its name.
+    #[must_use]
+    pub fn result(&self, id: &str) -> Option<&Finding> {
+        self.places.get(id).map(|&place| &self.results[place].1)
+    }
+
+    /// A result by its name, when there is one.
+    #[must_use]
+    pub fn figure(&self, id: &str) -> Option<&Figure> {
+        self.result(id)?.as_ref().ok()
+    }
+
+    /// All results with their names, in the order they were put in.
+    pub fn results(&self) -> impl Iterator<Item = (&Rc<str>, &Finding)> {
+        self.results.iter().map(|(id, finding)| (id, finding))
+    }
+
+    /// Adds a remark.
+    pub fn remark(&mut self, remark: Remark) {
+        self.remarks.push(remark);
+    }
+
+    /// How the sheet stands: its first headline decides what it still needs.
+    #[must_use]
+    pub fn state(&self) -> State {
+        if !self.begun {
+            return State::Empty;
+        }
+        let warned = self.remarks.iter().any(|remark| remark.rank >= Rank::Warning && !remark.standing);
+        if warned || !self.errors.is_empty() {
+            return State::Warning;
+        }
+        match self.headlines.first().and_then(|id| self.result(id)) {
+            Some(Err(Lack::Needs(keys))) => State::Needs(keys.len()),
+            Some(Err(_)) => State::Warning,
+            _ => State::Ready,
+        }
+    }
+}
+
+/// The findings of any sheet.
+pub trait SheetFindings {
+    /// What they have in common with those of the other sheets.
+    fn found(&self) -> &Found;
+}

@@ -1,0 +1,266 @@
+//! From typed text to traced values: what a sheet's declaration reads its entries with.
+
+use std::rc::Rc;
+
+use measure::{Ask, Currency, Decimal, Dimension, Mark, Money, MoneyAsk, Quantity, System};
+
+use crate::field::{Field, Form, Item, Number, Spec};
+use crate::field::Finest;
+use crate::{Book, BookError, Date, Entry, Key, Lack};
+
+/// What a field was found to hold.
+#[derive(Debug, Clone)]
+pub struct Given<T> {
+    key: Key,
+    value: Value<T>,
+}
+
+#[derive(Debug, Clone)]
+enum Value<T> {
+    Typed(T),
+    Assumed(T),
+    Blank,
+    Bad,
+}
+
+impl<T> Given<T> {
+    /// Where the field stands.
+    #[must_use]
+    pub fn key(&self) -> &Key {
+        &self.key
+    }
+
+    /// The value, typed or assumed; `None` when blank or unreadable.
+    #[must_use]
+    pub fn value(&self) -> Option<&T> {
+        match &self.value {
+            Value::Typed(value) | Value::Assumed(value) => Some(value),
+            Value::Blank | Value::Bad => None,
+        }
+    }
+
+    /// The value, or what a result that rests on it lacks.
+    ///
+    /// # Errors
+    /// [`Lack::Needs`] when blank, [`Lack::Entry`] when what stands there cannot be used.
+    pub fn ask(&self) -> Result<&T, Lack> {
+        match &self.value {
+            Value::Typed(value) | Value::Assumed(value) => Ok(value),
+            Value::Blank => Err(Lack::Needs(vec![self.key.clone()])),
+            Value::Bad => Err(Lack::Entry(self.key.clone())),
+        }
+    }
+
+    /// The value where one was typed; `None` where it is merely assumed.
+    #[must_use]
+    pub fn typed(&self) -> Option<&T> {
+        match &self.value {
+            Value::Typed(value) => Some(value),
+            _ => None,
+        }
+    }
+
+    /// Whether the value is the default, not an entry.
+    #[must_use]
+    pub fn is_assumed(&self) -> bool {
+        matches!(self.value, Value::Assumed(_))
+    }
+
+    /// Whether nothing was typed and nothing is assumed.
+    #[must_use]
+    pub fn is_blank(&self) -> bool {
+        matches!(self.value, Value::Blank)
+    }
+
+    /// Whether something was typed that cannot be used.
+    #[must_use]
+    pub fn is_bad(&self) -> bool {
+        matches!(self.value, Value::Bad)
+    }
+}
+
+/// Reads the entries of one sheet, and notes what cannot be used.
+pub struct Reader<'b> {
+    book: &'b Book,
+    defaults: u32,
+    currency: Currency,
+    errors: Vec<(Key, BookError)>,
+}
+
+/// What came of reading a sheet.
+#[derive(Debug, Clone)]
+pub struct Read<S> {
+    /// The sheet as far as it could be read.
+    pub sheet: S,
+    /// The entries that could not be used, and why.
+    pub errors: Vec<(Key, BookError)>,
+    /// Whether the sheet has any entry.
+    pub begun: bool,
+    /// The book's currency.
+    pub currency: Currency,
+}
+
+impl Reader<'_> {
+    /// One field's value.
+    fn given<T: Answer>(&mut self, key: Key, field: &'static Field) -> Given<T> {
+        let asking = Asking { key: &key, field, currency: self.currency };
+        let typed = self.book.entry(key.as_str()).filter(|entry| !entry.is_blank());
+        let value = match typed {
+            Some(entry) => match T::read(entry, &asking) {
+                Ok(value) => Value::Typed(value),
+                Err(error) => {
+                    self.errors.push((key.clone(), error));
+                    Value::Bad
+                }
+            },
+            None => match field.assumed_in(self.defaults) {
+                Some(text) => match T::read(&Entry::new(text), &asking) {
+                    Ok(value) => Value::Assumed(value),
+                    // A test reads every default; should one slip through, the entry counts as missing.
+                    Err(_) => Value::Blank,
+                },
+                None => Value::Blank,
+            },
+        };
+        Given { key, value }
+    }
+}
+
+/// What an entry is read for.
+#[derive(Debug, Clone, Copy)]
+pub struct Asking<'a> {
+    /// Where it stands.
+    pub key: &'a Key,
+    /// What the field takes.
+    pub field: &'static Field,
+    /// The currency of an amount that names none.
+    pub currency: Currency,
+}
+
+/// What can be read from one entry.
+pub trait Answer: Sized {
+    /// Reads an entry of a field.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError>;
+}
+
+/// A field declared with a form that its type cannot be read from: a slip in a sheet's declaration.
+fn misdeclared<T>(asking: &Asking<'_>) -> Result<T, BookError> {
+    debug_assert!(false, "{} is declared with another form than its type", asking.key);
+    Err(BookError::Key(asking.key.to_string()))
+}
+
+fn shortened(text: &str) -> String {
+    text.chars().take(60).collect()
+}
+
+impl<D: Dimension> Answer for Quantity<D> {
+    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
+        let Form::Number(number) = &asking.field.form else { return misdeclared(asking) };
+        let reading = measure::read(&entry.text, &ask(number, entry))?;
+        Ok(Self::entry(asking.key.shared(), asking.field.symbol, number.kind, &reading))
+    }
+}
+
+impl Answer for Money {
+    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
+        let Form::Money(finest) = asking.field.form else { return misdeclared(asking) };
+        let named = entry.unit.as_deref().and_then(Currency::of_code);
+        let currency = named.unwrap_or(asking.currency);
+        let mut ask = match finest {
+            Finest::Coin => MoneyAsk::amount(currency, Mark::Point),
+            Finest::Price => MoneyAsk::price(currency, Mark::Point),
+        };
+        ask.mark = entry.mark;
+        Ok(measure::read_money(&entry.text, &ask)?.money)
+    }
+}
+
+impl Answer for Decimal {
+    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
+        let Form::Decimal(places) = asking.field.form else { return misdeclared(asking) };
+        Ok(measure::read_decimal(&entry.text, Mark::Point, entry.mark, places)?.value)
+    }
+}
+
+impl Answer for Date {
+    fn read(entry: &Entry, _: &Asking<'_>) -> Result<Self, BookError> {
+        Self::read(&entry.text).ok_or_else(|| BookError::Date(shortened(&entry.text)))
+    }
+}
+
+impl Answer for Rc<str> {
+    fn read(entry: &Entry, _: &Asking<'_>) -> Result<Self, BookError> {
+        Ok(entry.text.trim().into())
+    }
+}
+
+impl Answer for &'static str {
+    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
+        let Form::Choice(choices) = asking.field.form else { return misdeclared(asking) };
+        let text = entry.text.trim();
+        let known = choices.iter().find(|choice| **choice == text).copied();
+        known.ok_or_else(|| BookError::Choice { text: shortened(text), choices })
+    }
+}
+
+impl Answer for bool {
+    fn read(entry: &Entry, _: &Asking<'_>) -> Result<Self, BookError> {
+        match entry.text.trim() {
+            "yes" => Ok(true),
+            "no" => Ok(false),
+            other => Err(BookError::Choice { text: shortened(other), choices: &["yes", "no"] }),
+        }
+    }
+}
+
+/// A part of a sheet or row: a field's value, or the rows of a list.
+pub trait Part: Sized {
+    /// What a row holds, when this is a list.
+    const ROW: Option<&'static Spec>;
+    /// Reads it.
+    fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self;
+}
+
+impl<T: Answer> Part for Given<T> {
+    const ROW: Option<&'static Spec> = None;
+    fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self {
+        match item.field {
+            Some(field) => reader.given(at, field),
+            None => Self { key: at, value: Value::Blank },
+        }
+    }
+}
+
+impl<R: Row> Part for Vec<R> {
+    const ROW: Option<&'static Spec> = Some(R::SPEC);
+    fn read(reader: &mut Reader<'_>, at: Key, _: &'static Item) -> Self {
+        let ids = reader.book.rows(&at);
+        ids.iter().map(|id| R::read_at(reader, at.under(id))).collect()
+    }
+}
+
+/// A sheet, or a row of a list, as its declaration makes it.
+pub trait Row: Sized {
+    /// What it holds.
+    const SPEC: &'static Spec;
+    /// Reads it where it stands.
+    fn read_at(reader: &mut Reader<'_>, at: Key) -> Self;
+}
+
+/// A sheet of the book.
+pub trait Sheet: Row {
+    /// Its name, the first part of its keys.
+    const NAME: &'static str;
+
+    /// Reads the sheet from the book.
+    #[must_use]
+    fn read(book: &Book) -> Read<Self> {
+        let currency = book.currency();
+        let mut reader = Reader { book, defaults: book.defaults_version(), currency, errors: Vec::new() };
+        let sheet = Self::read_at(&mut reader, Key::from(Self::NAME));
+        Read { sheet, errors: reader.errors, begun: !book.sheet(Self::NAME).is_empty(), currency }
+    }
+}

@@ -1,0 +1,23 @@
+//! The sheets of the book, one module each.
+
+pub mod costs;
+pub mod gearing;
+pub mod paint;
+pub mod springs;
+pub mod vehicle;
+
+use crate::{Row, Spec};
+
+/// What a sheet holds, by its name.
+#[must_use]
+pub fn spec_of(sheet: &str) -> Option<&'static Spec> {
+    Some(match sheet {
+        "book" => crate::BookSheet::SPEC,
+        "vehicle" => vehicle::VehicleSheet::SPEC,
+        "gearing" => gearing::GearingSheet::SPEC,
+        "springs" => springs::SpringsSheet::SPEC,
+        "paint" => paint::PaintSheet::SPEC,
+        "costs" => costs::CostsSheet::SPEC,
+        _ => return None,
+    })
+}

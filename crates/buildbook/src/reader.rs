@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use measure::{Ask, Currency, Decimal, Dimension, Mark, Money, MoneyAsk, Quantity, System};
+use measure::{Ask, Currency, Decimal, Dimension, Kind, Mark, Money, MoneyAsk, Quantity, System, Unit};
 
 use crate::field::{Field, Form, Item, Number, Spec};
 use crate::field::Finest;
@@ -123,6 +123,31 @@ impl Reader<'_> {
             },
         };
         Given { key, value }
+    }
+}
+
+/// The unit of this symbol that measures this kind.
+fn named_unit(kind: Kind, symbol: Option<&str>) -> Option<&'static Unit> {
+    let symbol = symbol?;
+    kind.units().iter().copied().find(|unit| unit.symbol == symbol)
+}
+
+/// What a number field asks of the text typed into it.
+#[must_use]
+pub fn ask(number: &Number, entry: &Entry) -> Ask {
+    let bare = named_unit(number.kind, entry.unit.as_deref()).unwrap_or_else(|| number.unit(System::Metric));
+    Ask {
+        kind: number.kind,
+        bare,
+        tool: number.tool,
+        // A unit name that two countries share is the one of the country whose unit stands beside it.
+        system: bare.system.unwrap_or_default(),
+        usual: Mark::Point,
+        mark: entry.mark,
+        lowest: Some(number.lowest),
+        highest: Some(number.highest),
+        whole: number.whole,
+        signed: number.lowest < 0.0,
     }
 }
 

@@ -141,6 +141,20 @@ impl Figure {
             .sum()
     }
 
+    /// An entry turned into the unknown: the value that makes this figure what it is, with the ± that the other entries give it by
+    /// implicit differentiation. `None` where the figure does not depend on the entry.
+    ///
+    /// The entry is to stand in this figure as exact, or its own ± would count as well.
+    #[must_use]
+    pub fn solved_for(&self, key: &str, value: f64, kind: Kind) -> Option<Self> {
+        let slope = self.slope(key);
+        if slope == 0.0 || !slope.is_finite() {
+            return None;
+        }
+        let args = vec![Rc::clone(&self.node)];
+        Some(Self::new(Rc::new(Node::new(value, Op::Solved { slope }, args, kind.dims())), kind))
+    }
+
     /// The working, line by line.
     #[must_use]
     pub fn working(&self) -> Working {

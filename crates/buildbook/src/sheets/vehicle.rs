@@ -147,7 +147,7 @@ pub fn findings(read: Read<VehicleSheet>) -> VehicleFindings {
     let loads = reckon::AxleLoads::of(&sheet);
     loads.show(&mut found, &sheet);
     reckon::show_limits(&mut found, &sheet, &loads);
-    reckon::show_engine(&mut found, &sheet, &loads);
+    reckon::show_engine(&mut found, &sheet);
     reckon::remark(&mut found, &sheet, &loads);
     VehicleFindings {
         front: [loads.front_unladen, loads.front_laden],

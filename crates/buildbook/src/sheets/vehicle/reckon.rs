@@ -121,7 +121,7 @@ fn load_room(sheet: &VehicleSheet, loads: &AxleLoads) -> Result<Mass, Lack> {
 }
 
 /// What the engine's figures come to.
-pub(super) fn show_engine(found: &mut Found, sheet: &VehicleSheet, loads: &AxleLoads) {
+pub(super) fn show_engine(found: &mut Found, sheet: &VehicleSheet) {
     let swept = (sheet.bore.ask(), sheet.stroke.ask(), sheet.cylinders.ask())
         .all()
         .map(|(bore, stroke, cylinders)| trade::swept_volume(bore, stroke, cylinders));
@@ -134,13 +134,6 @@ pub(super) fn show_engine(found: &mut Found, sheet: &VehicleSheet, loads: &AxleL
         .all()
         .map(|(power, speed)| trade::torque_at_power(power, speed));
     found.show("vehicle/torque_at_peak_power", Kind::Torque, &torque);
-    for (name, mass) in [("unladen", loads.unladen()), ("laden", loads.laden())] {
-        // Kilograms that each watt has to move; shown by pages as power for each tonne.
-        let specific = (sheet.peak_power.ask(), mass).all().map(|(power, mass)| (power / mass).called("P/m"));
-        if let Ok(specific) = &specific {
-            found.put(format!("vehicle/power_to_mass_{name}"), Ok(specific.figure(Kind::SpecificPower)));
-        }
-    }
     let area = (sheet.frontal_share.ask(), sheet.width.ask(), sheet.height.ask())
         .all()
         .map(|(share, width, height)| trade::frontal_area(share, width, height));

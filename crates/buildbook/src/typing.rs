@@ -1,0 +1,113 @@
+//! From a keystroke to an entry: the text as typed, with what is needed to read it again in the same way under any settings.
+
+use measure::{Ambiguous, Ask, Doubt, Manner, Mark, MoneyAsk, System};
+
+use crate::field::{Field, Finest, Form, Number};
+use crate::{Book, Edit, Entry, Key, field_of};
+
+/// The entry that a text typed into a field makes, when the page shows this manner.
+#[must_use]
+pub fn typed(field: &Field, text: &str, manner: &Manner) -> Entry {
+    let entry = Entry::new(text);
+    match &field.form {
+        Form::Number(number) => typed_number(number, entry, manner),
+        Form::Money(finest) => {
+            // Whether a mark is in doubt does not depend on the currency's name, only on its number of decimals.
+            let ask = match finest {
+                Finest::Coin => MoneyAsk::amount(measure::Currency::GBP, manner.mark),
+                Finest::Price => MoneyAsk::price(measure::Currency::GBP, manner.mark),
+            };
+            let doubtful = measure::read_money(text, &ask).is_ok_and(|reading| reading.otherwise.is_some());
+            with_mark(entry, doubtful, manner.mark)
+        }
+        Form::Decimal(places) => {
+            let reading = measure::read_decimal(text, manner.mark, None, *places);
+            with_mark(entry, reading.is_ok_and(|reading| reading.otherwise.is_some()), manner.mark)
+        }
+        _ => entry,
+    }
+}
+
+fn with_mark(entry: Entry, doubtful: bool, mark: Mark) -> Entry {
+    if doubtful { entry.with_mark(mark) } else { entry }
+}
+
+fn typed_number(number: &Number, entry: Entry, manner: &Manner) -> Entry {
+    let shown = number.units.map_or_else(|| manner.unit(number.kind), |_| number.unit(manner.units));
+    let metric = number.unit(System::Metric);
+    let ask = Ask { bare: shown, system: manner.units, usual: manner.mark, ..asked(number) };
+    let bare_entry = |entry: Entry| if shown == metric { entry } else { entry.in_unit(shown.symbol) };
+    let Ok(reading) = measure::read(&entry.text, &ask) else { return bare_entry(entry) };
+    let entry = if reading.bare { bare_entry(entry) } else { entry };
+    match reading.ambiguous.map(|ambiguous| ambiguous.doubt) {
+        Some(Doubt::Mark { understood, .. }) => entry.with_mark(understood),
+        Some(Doubt::Unit { understood, .. }) => entry.in_unit(understood.symbol),
+        _ => entry,
+    }
+}
+
+/// What a number field asks, in metric units and with nothing settled.
+fn asked(number: &Number) -> Ask {
+    crate::ask(number, &Entry::default())
+}
+
+/// The other way in which an entry could be understood, for the page to ask; `None` when there is none.
+#[must_use]
+pub fn doubt(field: &Field, entry: &Entry) -> Option<Ambiguous> {
+    let number = field.number()?;
+    let ask = Ask { mark: None, usual: entry.mark.unwrap_or_default(), ..crate::ask(number, entry) };
+    measure::read(&entry.text, &ask).ok()?.ambiguous
+}
+
+impl Book {
+    /// The edit that a text typed into a field makes.
+    #[must_use]
+    pub fn typing(&self, key: &Key, text: &str, manner: &Manner) -> Edit {
+        let entry = field_of(key).map_or_else(|| Entry::new(text), |field| typed(field, text, manner));
+        self.setting(key.clone(), Some(entry))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{Sheet, sheets::vehicle::VehicleSheet};
+
+    fn value_of(key: &str, text: &str, manner: &Manner) -> (Entry, f64) {
+        let book = Book::new("b");
+        let book = book.with(&book.typing(&key.into(), text, manner));
+        let entry = book.entry(key).cloned().unwrap_or_default();
+        let read = VehicleSheet::read(&book);
+        assert_eq!(read.errors, []);
+        (entry, read.sheet.wheelbase.value().map_or(f64::NAN, measure::Quantity::value))
+    }
+
+    #[test]
+    fn a_bare_number_stays_in_the_unit_it_was_typed_in() {
+        let key = "vehicle/wheelbase";
+        let metric = Manner::of(System::Metric);
+        let imperial = Manner::of(System::Imperial);
+        let (entry, value) = value_of(key, "3000", &metric);
+        assert_eq!((entry.unit, value), (None, 3.0));
+        let (entry, value) = value_of(key, "120", &imperial);
+        assert_eq!(entry.unit.as_deref(), Some("in"));
+        // 25.4 mm to the inch: NIST SP 811, B.8.
+        assert!((value - 3.048).abs() < 1e-12);
+        let (entry, value) = value_of(key, "3 m", &imperial);
+        assert_eq!((entry.unit, value), (None, 3.0));
+    }
+
+    #[test]
+    fn a_doubtful_mark_is_settled_by_the_manner_and_stays_so() {
+        let key = "vehicle/wheelbase";
+        let point = Manner { mark: Mark::Point, ..Manner::default() };
+        let comma = Manner { mark: Mark::Comma, ..Manner::default() };
+        let (entry, value) = value_of(key, "3,000", &point);
+        assert_eq!((entry.mark, value), (Some(Mark::Point), 3.0));
+        let (entry, value) = value_of(key, "3.000", &comma);
+        assert_eq!((entry.mark, value), (Some(Mark::Comma), 3.0));
+        let field = field_of(&key.into()).unwrap();
+        assert!(doubt(field, &entry).is_some());
+        assert!(doubt(field, &Entry::new("3000")).is_none());
+    }
+}

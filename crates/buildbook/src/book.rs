@@ -57,7 +57,10 @@ impl Book {
     /// An empty book. Its identity is given: the core knows no random source.
     #[must_use]
     pub fn new(id: impl Into<Rc<str>>) -> Self {
-        Self { id: id.into(), sheets: BTreeMap::new() }
+        Self {
+            id: id.into(),
+            sheets: BTreeMap::new(),
+        }
     }
 
     /// A book of these entries.
@@ -72,8 +75,14 @@ impl Book {
                 sheets.insert(name, Entries::from([(key, entry)]));
             }
         }
-        let sheets = sheets.into_iter().map(|(name, entries)| (name, Rc::new(entries))).collect();
-        Self { id: id.into(), sheets }
+        let sheets = sheets
+            .into_iter()
+            .map(|(name, entries)| (name, Rc::new(entries)))
+            .collect();
+        Self {
+            id: id.into(),
+            sheets,
+        }
     }
 
     /// The book's identity: it stays when the book is renamed or sent.
@@ -85,7 +94,10 @@ impl Book {
     /// The same entries under another identity: a copy.
     #[must_use]
     pub fn known_as(&self, id: impl Into<Rc<str>>) -> Self {
-        Self { id: id.into(), sheets: self.sheets.clone() }
+        Self {
+            id: id.into(),
+            sheets: self.sheets.clone(),
+        }
     }
 
     /// The book's name, empty when it has none.
@@ -105,14 +117,18 @@ impl Book {
     /// The currency of amounts that name none.
     #[must_use]
     pub fn currency(&self) -> Currency {
-        let named = self.entry(CURRENCY_KEY).and_then(|entry| Currency::of_code(entry.text.trim()));
+        let named = self
+            .entry(CURRENCY_KEY)
+            .and_then(|entry| Currency::of_code(entry.text.trim()));
         named.unwrap_or(Currency::GBP)
     }
 
     /// The entries of one sheet. The same `Rc` as long as none of them changes.
     #[must_use]
     pub fn sheet(&self, name: &str) -> Rc<Entries> {
-        self.sheets.get(name).map_or_else(|| NO_ENTRIES.with(Rc::clone), Rc::clone)
+        self.sheets
+            .get(name)
+            .map_or_else(|| NO_ENTRIES.with(Rc::clone), Rc::clone)
     }
 
     /// The names of the sheets that have entries.
@@ -148,9 +164,11 @@ impl Book {
         self.sheets
             .get(path.sheet())
             .into_iter()
-            .flat_map(move |sheet| sheet.range(path.clone()..).take_while(move |(key, _)| {
-                key.as_str().starts_with(path.as_str())
-            }))
+            .flat_map(move |sheet| {
+                sheet
+                    .range(path.clone()..)
+                    .take_while(move |(key, _)| key.as_str().starts_with(path.as_str()))
+            })
             .filter(move |(key, _)| key.is_under(path))
     }
 
@@ -171,12 +189,20 @@ impl Book {
         for (key, old) in self.entries() {
             let new = other.entry(key.as_str());
             if new != Some(old) {
-                changes.push(Change { key: key.clone(), old: Some(old.clone()), new: new.cloned() });
+                changes.push(Change {
+                    key: key.clone(),
+                    old: Some(old.clone()),
+                    new: new.cloned(),
+                });
             }
         }
         for (key, new) in other.entries() {
             if self.entry(key.as_str()).is_none() {
-                changes.push(Change { key: key.clone(), old: None, new: Some(new.clone()) });
+                changes.push(Change {
+                    key: key.clone(),
+                    old: None,
+                    new: Some(new.clone()),
+                });
             }
         }
         Edit(changes)
@@ -230,7 +256,9 @@ impl Book {
         let mut rows: Vec<(f64, u64, Rc<str>)> = Vec::new();
         let mut last: Option<&str> = None;
         for (key, _) in self.below(list) {
-            let Some(id) = key.as_str()[list.as_str().len()..].split('/').nth(1) else { continue };
+            let Some(id) = key.as_str()[list.as_str().len()..].split('/').nth(1) else {
+                continue;
+            };
             if last == Some(id) {
                 continue;
             }
@@ -241,7 +269,11 @@ impl Book {
             let counter = id.parse::<u64>().unwrap_or(u64::MAX);
             rows.push((self.rank(list, id), counter, id.into()));
         }
-        rows.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)).then_with(|| a.2.cmp(&b.2)));
+        rows.sort_by(|a, b| {
+            a.0.total_cmp(&b.0)
+                .then(a.1.cmp(&b.1))
+                .then_with(|| a.2.cmp(&b.2))
+        });
         rows.into_iter().map(|(_, _, id)| id).collect()
     }
 
@@ -251,7 +283,9 @@ impl Book {
             .entry(list.under(id).under(RANK).as_str())
             .and_then(|entry| entry.text.trim().parse::<f64>().ok())
             .filter(|rank| rank.is_finite());
-        written.or_else(|| id.parse::<u32>().ok().map(f64::from)).unwrap_or(f64::MAX)
+        written
+            .or_else(|| id.parse::<u32>().ok().map(f64::from))
+            .unwrap_or(f64::MAX)
     }
 }
 
@@ -261,14 +295,20 @@ mod tests {
 
     #[test]
     fn a_sheet_whose_entries_did_not_change_keeps_its_address() {
-        let book = Book::of("b", [
-            ("vehicle/wheelbase".into(), "3 m".into()),
-            ("gearing/final_drive".into(), "4.1".into()),
-        ]);
+        let book = Book::of(
+            "b",
+            [
+                ("vehicle/wheelbase".into(), "3 m".into()),
+                ("gearing/final_drive".into(), "4.1".into()),
+            ],
+        );
         let after = book.with(&book.setting("gearing/final_drive", Some("3.7".into())));
         assert!(Rc::ptr_eq(&book.sheet("vehicle"), &after.sheet("vehicle")));
         assert!(!Rc::ptr_eq(&book.sheet("gearing"), &after.sheet("gearing")));
-        assert!(Rc::ptr_eq(&book.sheet("paint"), &after.sheet("paint")), "sheets without an entry");
+        assert!(
+            Rc::ptr_eq(&book.sheet("paint"), &after.sheet("paint")),
+            "sheets without an entry"
+        );
     }
 
     #[test]
@@ -288,8 +328,14 @@ mod tests {
 
     #[test]
     fn an_edit_between_two_books_makes_the_one_into_the_other() {
-        let one = Book::of("b", [("a/x".into(), "1".into()), ("a/y".into(), "2".into())]);
-        let two = Book::of("b", [("a/y".into(), "3".into()), ("c/z".into(), "4".into())]);
+        let one = Book::of(
+            "b",
+            [("a/x".into(), "1".into()), ("a/y".into(), "2".into())],
+        );
+        let two = Book::of(
+            "b",
+            [("a/y".into(), "3".into()), ("c/z".into(), "4".into())],
+        );
         assert_eq!(one.with(&one.edit_to(&two)), two);
         assert_eq!(two.with(&two.edit_to(&one)), one);
     }

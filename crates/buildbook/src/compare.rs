@@ -22,13 +22,19 @@ impl Book {
     #[must_use]
     pub fn keeping_as_before(&self, sheet: &str) -> Edit {
         let mut edit = self.forgetting_before(sheet);
-        let sheets = [sheet, "book"].into_iter().chain(reads(sheet).iter().copied());
+        let sheets = [sheet, "book"]
+            .into_iter()
+            .chain(reads(sheet).iter().copied());
         for name in sheets {
             for (key, entry) in self.sheet(name).iter() {
                 let kept = Key::from(format!("{BEFORE}/{sheet}/{key}"));
                 match edit.0.iter_mut().find(|change| change.key == kept) {
                     Some(change) => change.new = Some(entry.clone()),
-                    None => edit.0.push(Change { key: kept, old: None, new: Some(entry.clone()) }),
+                    None => edit.0.push(Change {
+                        key: kept,
+                        old: None,
+                        new: Some(entry.clone()),
+                    }),
                 }
             }
         }
@@ -41,14 +47,25 @@ impl Book {
     pub fn forgetting_before(&self, sheet: &str) -> Edit {
         let kept = Key::from(format!("{BEFORE}/{sheet}"));
         let changes = self.below(&kept);
-        Edit(changes.map(|(key, entry)| Change { key: key.clone(), old: Some(entry.clone()), new: None }).collect())
+        Edit(
+            changes
+                .map(|(key, entry)| Change {
+                    key: key.clone(),
+                    old: Some(entry.clone()),
+                    new: None,
+                })
+                .collect(),
+        )
     }
 
     /// The book as it was when a sheet was kept as before; `None` when it was not.
     #[must_use]
     pub fn before(&self, sheet: &str) -> Option<Self> {
         let kept = Key::from(format!("{BEFORE}/{sheet}"));
-        let mut entries = self.below(&kept).filter_map(|(key, entry)| Some((frozen_key(key)?, entry.clone()))).peekable();
+        let mut entries = self
+            .below(&kept)
+            .filter_map(|(key, entry)| Some((frozen_key(key)?, entry.clone())))
+            .peekable();
         entries.peek()?;
         Some(Self::of(Rc::clone(self.id()), entries))
     }
@@ -67,7 +84,10 @@ impl Befores {
     pub fn of(book: &Book, old: Option<&Self>) -> Self {
         let kept = book.sheet(BEFORE);
         if let Some(old) = old
-            && old.kept.as_ref().is_some_and(|known| Rc::ptr_eq(known, &kept))
+            && old
+                .kept
+                .as_ref()
+                .is_some_and(|known| Rc::ptr_eq(known, &kept))
         {
             return old.clone();
         }
@@ -76,7 +96,10 @@ impl Befores {
             let findings = evaluate(&before, None);
             Some((sheet, (before, findings)))
         });
-        Self { sheets: sheets.collect(), kept: Some(kept) }
+        Self {
+            sheets: sheets.collect(),
+            kept: Some(kept),
+        }
     }
 
     /// The book as it was, and what it came to, when the sheet was kept as before.
@@ -113,8 +136,15 @@ pub struct Difference {
 pub fn change(before: &Figure, now: &Figure) -> Difference {
     let figure = difference(before, now);
     let by = figure.value();
-    let reach = if by > 0.0 { figure.minus() } else { figure.plus() };
-    Difference { clear: by.abs() > reach, figure }
+    let reach = if by > 0.0 {
+        figure.minus()
+    } else {
+        figure.plus()
+    };
+    Difference {
+        clear: by.abs() > reach,
+        figure,
+    }
 }
 
 /// Before and now of every result that either has, in the order of now.
@@ -122,7 +152,8 @@ pub fn change(before: &Figure, now: &Figure) -> Difference {
 pub fn before_and_now(before: &Found, now: &Found) -> Vec<BeforeNow> {
     let gone = before.results().filter(|(id, _)| now.result(id).is_none());
     let ids = now.results().chain(gone).map(|(id, _)| id);
-    ids.map(|id| row(id, before.result(id), now.result(id))).collect()
+    ids.map(|id| row(id, before.result(id), now.result(id)))
+        .collect()
 }
 
 /// Before and now of one result.
@@ -133,10 +164,17 @@ pub fn before_and_now_of(id: &str, before: &Found, now: &Found) -> BeforeNow {
 
 fn row(id: &Rc<str>, before: Option<&Finding>, now: Option<&Finding>) -> BeforeNow {
     let change = match (before, now) {
-        (Some(Ok(before)), Some(Ok(now))) if before.kind() == now.kind() => Some(change(before, now)),
+        (Some(Ok(before)), Some(Ok(now))) if before.kind() == now.kind() => {
+            Some(change(before, now))
+        }
         _ => None,
     };
-    BeforeNow { id: Rc::clone(id), before: before.cloned(), now: now.cloned(), change }
+    BeforeNow {
+        id: Rc::clone(id),
+        before: before.cloned(),
+        now: now.cloned(),
+        change,
+    }
 }
 
 #[cfg(test)]
@@ -144,11 +182,14 @@ mod tests {
     use super::*;
 
     fn book() -> Book {
-        Book::of("b", [
-            ("vehicle/front_unladen".into(), "1000 ± 20 kg".into()),
-            ("vehicle/rear_unladen".into(), "800 ± 20 kg".into()),
-            ("vehicle/wheelbase".into(), "3000 ± 1 mm".into()),
-        ])
+        Book::of(
+            "b",
+            [
+                ("vehicle/front_unladen".into(), "1000 ± 20 kg".into()),
+                ("vehicle/rear_unladen".into(), "800 ± 20 kg".into()),
+                ("vehicle/wheelbase".into(), "3000 ± 1 mm".into()),
+            ],
+        )
     }
 
     #[test]
@@ -157,7 +198,10 @@ mod tests {
         let book = book.with(&book.keeping_as_before("vehicle"));
         let befores = Befores::of(&book, None);
         let now = evaluate(&book, None);
-        let rows = before_and_now(&befores.sheet("vehicle").unwrap().1.vehicle.found, &now.vehicle.found);
+        let rows = before_and_now(
+            &befores.sheet("vehicle").unwrap().1.vehicle.found,
+            &now.vehicle.found,
+        );
         let changes: Vec<_> = rows.iter().filter_map(|row| row.change.as_ref()).collect();
         assert!(changes.len() >= 3, "{rows:?}");
         for change in changes {

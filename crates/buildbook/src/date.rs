@@ -11,7 +11,9 @@ pub struct Date {
 }
 
 /// English months by their first three letters, as people write them on invoices.
-const MONTHS: [&str; 12] = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+const MONTHS: [&str; 12] = [
+    "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec",
+];
 
 impl Date {
     /// A day, when there is such a one.
@@ -35,10 +37,16 @@ impl Date {
             return Self::new(year.parse().ok()?, month.parse().ok()?, day.parse().ok()?);
         }
         let words: Vec<&str> = text.split_whitespace().collect();
-        let [day, month, year] = words[..] else { return None };
+        let [day, month, year] = words[..] else {
+            return None;
+        };
         let start: String = month.chars().take(3).collect::<String>().to_lowercase();
         let month = MONTHS.iter().position(|known| *known == start)?;
-        Self::new(year.parse().ok()?, u8::try_from(month + 1).ok()?, day.trim_end_matches('.').parse().ok()?)
+        Self::new(
+            year.parse().ok()?,
+            u8::try_from(month + 1).ok()?,
+            day.trim_end_matches('.').parse().ok()?,
+        )
     }
 
     /// The year.
@@ -86,10 +94,24 @@ mod tests {
     #[test]
     fn days_are_read_as_they_stand_on_invoices() {
         let day = Date::new(2026, 3, 4);
-        for text in ["2026-03-04", "4 March 2026", "4 mar 2026", "4.3.2026", " 04. 03. 2026 "] {
+        for text in [
+            "2026-03-04",
+            "4 March 2026",
+            "4 mar 2026",
+            "4.3.2026",
+            " 04. 03. 2026 ",
+        ] {
             assert_eq!(Date::read(text), day, "{text}");
         }
-        for text in ["", "3/4/2026", "2026-13-01", "31.4.2026", "29 Feb 2025", "4 Smarch 2026", "-4.3.2026"] {
+        for text in [
+            "",
+            "3/4/2026",
+            "2026-13-01",
+            "31.4.2026",
+            "29 Feb 2025",
+            "4 Smarch 2026",
+            "-4.3.2026",
+        ] {
             assert_eq!(Date::read(text), None, "{text}");
         }
     }

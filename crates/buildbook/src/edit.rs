@@ -17,7 +17,11 @@ impl Change {
     /// The change that takes this one back.
     #[must_use]
     pub fn reversed(&self) -> Self {
-        Self { key: self.key.clone(), old: self.new.clone(), new: self.old.clone() }
+        Self {
+            key: self.key.clone(),
+            old: self.new.clone(),
+            new: self.old.clone(),
+        }
     }
 }
 

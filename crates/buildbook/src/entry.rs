@@ -22,7 +22,11 @@ impl Entry {
     /// An entry of plain text in the field's metric unit.
     #[must_use]
     pub fn new(text: impl Into<Rc<str>>) -> Self {
-        Self { text: text.into(), unit: None, mark: None }
+        Self {
+            text: text.into(),
+            unit: None,
+            mark: None,
+        }
     }
 
     /// The same entry, with the unit a bare number is in.

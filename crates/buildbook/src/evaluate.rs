@@ -82,7 +82,9 @@ impl Again<'_> {
         made: impl FnOnce() -> F,
     ) -> Rc<F> {
         let inputs: Vec<Input> = inputs.into_iter().map(Input).collect();
-        let same = self.old.filter(|old| old.inputs.get(sheet) == Some(&inputs));
+        let same = self
+            .old
+            .filter(|old| old.inputs.get(sheet) == Some(&inputs));
         self.inputs.insert(sheet, inputs);
         match same {
             Some(old) => Rc::clone(kept(old)),
@@ -95,7 +97,10 @@ impl Again<'_> {
 /// findings, by the same `Rc`.
 #[must_use]
 pub fn evaluate(book: &Book, old: Option<&Findings>) -> Findings {
-    let mut again = Again { old, inputs: BTreeMap::new() };
+    let mut again = Again {
+        old,
+        inputs: BTreeMap::new(),
+    };
     // Each sheet rests on the entries of its own and on the book's (its defaults version, its currency).
     let own = |sheet: &str| -> Vec<Rc<dyn Any>> { vec![book.sheet("book"), book.sheet(sheet)] };
     let with = |sheet: &str, others: Vec<Rc<dyn Any>>| -> Vec<Rc<dyn Any>> {
@@ -104,7 +109,12 @@ pub fn evaluate(book: &Book, old: Option<&Findings>) -> Findings {
         inputs
     };
 
-    let vehicle = again.findings("vehicle", own("vehicle"), |old| &old.vehicle, || vehicle::findings(VehicleSheet::read(book)));
+    let vehicle = again.findings(
+        "vehicle",
+        own("vehicle"),
+        |old| &old.vehicle,
+        || vehicle::findings(VehicleSheet::read(book)),
+    );
     let gearing = again.findings(
         "gearing",
         with("gearing", vec![vehicle.clone()]),
@@ -125,11 +135,21 @@ pub fn evaluate(book: &Book, old: Option<&Findings>) -> Findings {
     );
     let costs = again.findings(
         "costs",
-        with("costs", vec![gearing.clone(), springs.clone(), paint.clone()]),
+        with(
+            "costs",
+            vec![gearing.clone(), springs.clone(), paint.clone()],
+        ),
         |old| &old.costs,
         || costs::findings(CostsSheet::read(book), &gearing, &springs, &paint),
     );
-    Findings { vehicle, gearing, springs, paint, costs, inputs: again.inputs }
+    Findings {
+        vehicle,
+        gearing,
+        springs,
+        paint,
+        costs,
+        inputs: again.inputs,
+    }
 }
 
 /// The sheets that a sheet reads entries of, besides its own.
@@ -150,18 +170,27 @@ mod tests {
     fn a_sheet_that_rests_on_nothing_that_changed_keeps_its_findings() {
         let book = Book::of("b", [("vehicle/wheelbase".into(), "3 m".into())]);
         let before = evaluate(&book, None);
-        let after = evaluate(&book.with(&book.setting("paint/name", Some("x".into()))), Some(&before));
+        let after = evaluate(
+            &book.with(&book.setting("paint/name", Some("x".into()))),
+            Some(&before),
+        );
         assert!(Rc::ptr_eq(&before.vehicle, &after.vehicle));
         assert!(Rc::ptr_eq(&before.gearing, &after.gearing));
         assert!(!Rc::ptr_eq(&before.paint, &after.paint));
-        assert!(!Rc::ptr_eq(&before.costs, &after.costs), "costs read what paint finds");
+        assert!(
+            !Rc::ptr_eq(&before.costs, &after.costs),
+            "costs read what paint finds"
+        );
     }
 
     #[test]
     fn a_vehicle_that_changed_is_reckoned_again_by_all_who_read_it() {
         let book = Book::of("b", [("vehicle/wheelbase".into(), "3 m".into())]);
         let before = evaluate(&book, None);
-        let after = evaluate(&book.with(&book.setting("vehicle/wheelbase", Some("4 m".into()))), Some(&before));
+        let after = evaluate(
+            &book.with(&book.setting("vehicle/wheelbase", Some("4 m".into()))),
+            Some(&before),
+        );
         assert!(!Rc::ptr_eq(&before.vehicle, &after.vehicle));
         assert!(!Rc::ptr_eq(&before.springs, &after.springs));
     }

@@ -86,7 +86,14 @@ pub const fn number(symbol: &'static str, kind: Kind) -> Field {
     Field {
         name: "",
         symbol,
-        form: Form::Number(Number { kind, units: None, tool: None, lowest: 0.0, highest: f64::MAX, whole: false }),
+        form: Form::Number(Number {
+            kind,
+            units: None,
+            tool: None,
+            lowest: 0.0,
+            highest: f64::MAX,
+            whole: false,
+        }),
         assumed: None,
         assumed_once: &[],
     }
@@ -103,7 +110,13 @@ pub const fn count(symbol: &'static str) -> Field {
 }
 
 const fn plain(form: Form) -> Field {
-    Field { name: "", symbol: "", form, assumed: None, assumed_once: &[] }
+    Field {
+        name: "",
+        symbol: "",
+        form,
+        assumed: None,
+        assumed_once: &[],
+    }
 }
 
 /// A field of free text.
@@ -175,7 +188,12 @@ impl Field {
 
     /// The units of a bare number where they are not those of the kind: metric, imperial, United States.
     #[must_use]
-    pub const fn in_units(mut self, metric: &'static Unit, imperial: &'static Unit, states: &'static Unit) -> Self {
+    pub const fn in_units(
+        mut self,
+        metric: &'static Unit,
+        imperial: &'static Unit,
+        states: &'static Unit,
+    ) -> Self {
         match &mut self.form {
             Form::Number(number) => number.units = Some([metric, imperial, states]),
             _ => panic!("only a number has a unit"),
@@ -207,7 +225,10 @@ impl Field {
     /// What a book with this version of the defaults assumes while the field is blank.
     #[must_use]
     pub fn assumed_in(&self, defaults_version: u32) -> Option<&'static str> {
-        let once = self.assumed_once.iter().find(|(until, _)| defaults_version <= *until);
+        let once = self
+            .assumed_once
+            .iter()
+            .find(|(until, _)| defaults_version <= *until);
         once.map(|(_, text)| *text).or(self.assumed)
     }
 
@@ -242,9 +263,16 @@ pub struct Spec {
 impl Item {
     /// An item from its parts: just one of a field and a row. The sheet's declaration calls this.
     #[must_use]
-    pub const fn of(name: &'static str, fields: &'static [Field], row: Option<&'static Spec>) -> Self {
+    pub const fn of(
+        name: &'static str,
+        fields: &'static [Field],
+        row: Option<&'static Spec>,
+    ) -> Self {
         let field = fields.first();
-        assert!(field.is_some() != row.is_some(), "a field needs `= form`; a list has none");
+        assert!(
+            field.is_some() != row.is_some(),
+            "a field needs `= form`; a list has none"
+        );
         Self { name, field, row }
     }
 }

@@ -31,7 +31,12 @@ impl Lack {
     pub fn and(self, other: Self) -> Self {
         match (self, other) {
             (Self::Needs(mut these), Self::Needs(those)) => {
-                these.extend(those.into_iter().filter(|key| !these.contains(key)).collect::<Vec<_>>());
+                these.extend(
+                    those
+                        .into_iter()
+                        .filter(|key| !these.contains(key))
+                        .collect::<Vec<_>>(),
+                );
                 Self::Needs(these)
             }
             (Self::Needs(_), other) => other,
@@ -132,13 +137,23 @@ impl Remark {
     /// A remark of this rank and fact.
     #[must_use]
     pub fn new(rank: Rank, fact: &'static str) -> Self {
-        Self { rank, fact, key: None, figures: Vec::new(), names: Vec::new(), standing: false }
+        Self {
+            rank,
+            fact,
+            key: None,
+            figures: Vec::new(),
+            names: Vec::new(),
+            standing: false,
+        }
     }
 
     /// A caution that stands there whatever was entered; it does not make the sheet's state a warning.
     #[must_use]
     pub fn standing(rank: Rank, fact: &'static str) -> Self {
-        Self { standing: true, ..Self::new(rank, fact) }
+        Self {
+            standing: true,
+            ..Self::new(rank, fact)
+        }
     }
 
     /// The same remark, at an entry.
@@ -195,7 +210,11 @@ impl Found {
     /// Findings to be filled in, with what reading the sheet has shown.
     #[must_use]
     pub fn of<S>(read: &Read<S>) -> Self {
-        Self { errors: read.errors.clone(), begun: read.begun, ..Self::default() }
+        Self {
+            errors: read.errors.clone(),
+            begun: read.begun,
+            ..Self::default()
+        }
     }
 
     /// Puts a result in under its name: `gearing/speed_per_1000/3`.
@@ -265,7 +284,10 @@ impl Found {
         if !self.begun {
             return State::Empty;
         }
-        let warned = self.remarks.iter().any(|remark| remark.rank >= Rank::Warning && !remark.standing);
+        let warned = self
+            .remarks
+            .iter()
+            .any(|remark| remark.rank >= Rank::Warning && !remark.standing);
         if warned || !self.errors.is_empty() {
             return State::Warning;
         }

@@ -170,8 +170,14 @@ mod tests {
 
     #[test]
     fn a_pattern_puts_a_star_for_each_row() {
-        assert_eq!(Key::from("vehicle/wheelbase").pattern(), "vehicle/wheelbase");
-        assert_eq!(Key::from("gearing/gears/2/ratio").pattern(), "gearing/gears/*/ratio");
+        assert_eq!(
+            Key::from("vehicle/wheelbase").pattern(),
+            "vehicle/wheelbase"
+        );
+        assert_eq!(
+            Key::from("gearing/gears/2/ratio").pattern(),
+            "gearing/gears/*/ratio"
+        );
         assert_eq!(
             Key::from("springs/springs/1/leaves/3/thickness").pattern(),
             "springs/springs/*/leaves/*/thickness"

@@ -88,7 +88,9 @@ mod typing;
 mod work_back;
 
 pub use book::{Book, BookSheet, CURRENCY_KEY, DEFAULTS_KEY, DEFAULTS_VERSION, Entries, NAME_KEY};
-pub use compare::{BeforeNow, Befores, Difference, before_and_now, before_and_now_of, change, frozen_key};
+pub use compare::{
+    BeforeNow, Befores, Difference, before_and_now, before_and_now_of, change, frozen_key,
+};
 pub use date::Date;
 pub use edit::{Change, Edit, Log};
 pub use entry::Entry;

@@ -21,7 +21,11 @@ impl Differing {
     /// The change that takes the other book's entry.
     #[must_use]
     pub fn taking_theirs(&self) -> Change {
-        Change { key: self.key.clone(), old: self.mine.clone(), new: self.theirs.clone() }
+        Change {
+            key: self.key.clone(),
+            old: self.mine.clone(),
+            new: self.theirs.clone(),
+        }
     }
 }
 
@@ -34,7 +38,12 @@ pub fn differences(mine: &Book, theirs: &Book) -> Vec<Differing> {
         .into_iter()
         .map(|change| {
             let same_value = same_value(&change);
-            Differing { key: change.key, mine: change.old, theirs: change.new, same_value }
+            Differing {
+                key: change.key,
+                mine: change.old,
+                theirs: change.new,
+                same_value,
+            }
         })
         .collect();
     differing.sort_by(|a, b| a.key.cmp(&b.key));
@@ -43,7 +52,9 @@ pub fn differences(mine: &Book, theirs: &Book) -> Vec<Differing> {
 
 /// Whether the texts before and after are read as the same number with the same ±.
 fn same_value(change: &Change) -> bool {
-    let Some(number) = field_of(&change.key).and_then(crate::Field::number) else { return false };
+    let Some(number) = field_of(&change.key).and_then(crate::Field::number) else {
+        return false;
+    };
     let read = |entry: &Option<Entry>| {
         let entry = entry.as_ref()?;
         measure::read(&entry.text, &crate::ask(number, entry)).ok()
@@ -75,7 +86,10 @@ impl Book {
         let renamed = self.rows_to_rename(theirs, log);
         let mut merged = Merged::default();
         for change in squashed(theirs) {
-            let change = Change { key: renamed_key(&change.key, &renamed), ..change };
+            let change = Change {
+                key: renamed_key(&change.key, &renamed),
+                ..change
+            };
             let mine = self.entry(change.key.as_str());
             if mine == change.new.as_ref() {
                 continue;
@@ -83,8 +97,16 @@ impl Book {
             if mine == change.old.as_ref() {
                 merged.edit.0.push(change);
             } else {
-                let same_value = same_value(&Change { old: mine.cloned(), ..change.clone() });
-                merged.conflicts.push(Differing { key: change.key, mine: mine.cloned(), theirs: change.new, same_value });
+                let same_value = same_value(&Change {
+                    old: mine.cloned(),
+                    ..change.clone()
+                });
+                merged.conflicts.push(Differing {
+                    key: change.key,
+                    mine: mine.cloned(),
+                    theirs: change.new,
+                    same_value,
+                });
             }
         }
         merged
@@ -93,20 +115,36 @@ impl Book {
     /// Rows that the edit adds under an id that another row has here by now, and their new paths.
     fn rows_to_rename(&self, theirs: &Edit, log: &Log) -> BTreeMap<Key, Key> {
         let changes = squashed(theirs);
-        let mut added: BTreeSet<Key> = changes.iter().filter(|change| change.old.is_none()).filter_map(|change| change.key.row()).collect();
+        let mut added: BTreeSet<Key> = changes
+            .iter()
+            .filter(|change| change.old.is_none())
+            .filter_map(|change| change.key.row())
+            .collect();
         // A row is new to the other side when nothing of it stood there before.
-        added.retain(|row| changes.iter().all(|change| !change.key.is_under(row) || change.old.is_none()));
+        added.retain(|row| {
+            changes
+                .iter()
+                .all(|change| !change.key.is_under(row) || change.old.is_none())
+        });
         let mut renamed = BTreeMap::new();
         let mut taken = log.clone();
         for row in added {
             let mine: Vec<_> = self.below(&row).collect();
             let clash = mine.iter().any(|(key, entry)| {
-                changes.iter().any(|change| change.key == **key && change.new.as_ref() != Some(entry))
+                changes
+                    .iter()
+                    .any(|change| change.key == **key && change.new.as_ref() != Some(entry))
             });
-            let (false, true, Some(list)) = (mine.is_empty(), clash, row.parent()) else { continue };
+            let (false, true, Some(list)) = (mine.is_empty(), clash, row.parent()) else {
+                continue;
+            };
             let fresh = list.under(&self.fresh_row(&list, &taken));
             // Noted as given, so that a second row of the same list gets another one.
-            taken.done.push(Edit(vec![Change { key: fresh.under("rank"), old: None, new: None }]));
+            taken.done.push(Edit(vec![Change {
+                key: fresh.under("rank"),
+                old: None,
+                new: None,
+            }]));
             renamed.insert(row, fresh);
         }
         renamed
@@ -124,7 +162,9 @@ fn squashed(edit: &Edit) -> Vec<Change> {
             }
         }
     }
-    last.into_values().filter(|change| change.old != change.new).collect()
+    last.into_values()
+        .filter(|change| change.old != change.new)
+        .collect()
 }
 
 /// The key with the outermost renamed row above it put in.
@@ -143,11 +183,14 @@ mod tests {
     use crate::Place;
 
     fn base() -> Book {
-        Book::of("b", [
-            ("vehicle/wheelbase".into(), "3 m".into()),
-            ("vehicle/name".into(), "Lorry".into()),
-            ("gearing/gears/1/ratio".into(), "6.1".into()),
-        ])
+        Book::of(
+            "b",
+            [
+                ("vehicle/wheelbase".into(), "3 m".into()),
+                ("vehicle/name".into(), "Lorry".into()),
+                ("gearing/gears/1/ratio".into(), "6.1".into()),
+            ],
+        )
     }
 
     #[test]
@@ -177,7 +220,10 @@ mod tests {
     fn the_same_edit_on_both_sides_is_no_conflict() {
         let base = base();
         let edit = base.setting("vehicle/wheelbase", Some("3.1 m".into()));
-        assert_eq!(base.with(&edit).merging(&edit, &Log::default()), Merged::default());
+        assert_eq!(
+            base.with(&edit).merging(&edit, &Log::default()),
+            Merged::default()
+        );
     }
 
     #[test]
@@ -187,7 +233,8 @@ mod tests {
         let log = Log::default();
         let (mine_id, edit) = base.adding_row(&list, Place::Last, &log, &[("ratio", "3.1".into())]);
         let mine = base.with(&edit);
-        let (their_id, edit) = base.adding_row(&list, Place::Last, &log, &[("ratio", "3.4".into())]);
+        let (their_id, edit) =
+            base.adding_row(&list, Place::Last, &log, &[("ratio", "3.4".into())]);
         assert_eq!(mine_id, their_id);
         let merged = mine.merging(&edit, &log);
         assert_eq!(merged.conflicts, []);
@@ -201,7 +248,10 @@ mod tests {
     fn the_same_length_in_other_units_is_the_same_value() {
         let mine = base();
         let theirs = mine.with(&mine.setting("vehicle/wheelbase", Some("3000 ± 1 mm".into())));
-        assert!(differences(&mine, &theirs)[0].same_value, "3 m by the tape: ± 1 mm");
+        assert!(
+            differences(&mine, &theirs)[0].same_value,
+            "3 m by the tape: ± 1 mm"
+        );
         let theirs = mine.with(&mine.setting("vehicle/wheelbase", Some("3001 mm".into())));
         assert!(!differences(&mine, &theirs)[0].same_value);
         assert_eq!(differences(&mine, &mine), []);

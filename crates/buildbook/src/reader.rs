@@ -2,10 +2,12 @@
 
 use std::rc::Rc;
 
-use measure::{Ask, Currency, Decimal, Dimension, Kind, Mark, Money, MoneyAsk, Quantity, System, Unit};
+use measure::{
+    Ask, Currency, Decimal, Dimension, Kind, Mark, Money, MoneyAsk, Quantity, System, Unit,
+};
 
-use crate::field::{Field, Form, Item, Number, Spec};
 use crate::field::Finest;
+use crate::field::{Field, Form, Item, Number, Spec};
 use crate::{Book, BookError, Date, Entry, Key, Lack};
 
 /// What a field was found to hold.
@@ -103,8 +105,15 @@ pub struct Read<S> {
 impl Reader<'_> {
     /// One field's value.
     fn given<T: Answer>(&mut self, key: Key, field: &'static Field) -> Given<T> {
-        let asking = Asking { key: &key, field, currency: self.currency };
-        let typed = self.book.entry(key.as_str()).filter(|entry| !entry.is_blank());
+        let asking = Asking {
+            key: &key,
+            field,
+            currency: self.currency,
+        };
+        let typed = self
+            .book
+            .entry(key.as_str())
+            .filter(|entry| !entry.is_blank());
         let value = match typed {
             Some(entry) => match T::read(entry, &asking) {
                 Ok(value) => Value::Typed(value),
@@ -129,13 +138,17 @@ impl Reader<'_> {
 /// The unit of this symbol that measures this kind.
 fn named_unit(kind: Kind, symbol: Option<&str>) -> Option<&'static Unit> {
     let symbol = symbol?;
-    kind.units().iter().copied().find(|unit| unit.symbol == symbol)
+    kind.units()
+        .iter()
+        .copied()
+        .find(|unit| unit.symbol == symbol)
 }
 
 /// What a number field asks of the text typed into it.
 #[must_use]
 pub fn ask(number: &Number, entry: &Entry) -> Ask {
-    let bare = named_unit(number.kind, entry.unit.as_deref()).unwrap_or_else(|| number.unit(System::Metric));
+    let bare = named_unit(number.kind, entry.unit.as_deref())
+        .unwrap_or_else(|| number.unit(System::Metric));
     Ask {
         kind: number.kind,
         bare,
@@ -173,7 +186,11 @@ pub trait Answer: Sized {
 
 /// A field declared with a form that its type cannot be read from: a slip in a sheet's declaration.
 fn misdeclared<T>(asking: &Asking<'_>) -> Result<T, BookError> {
-    debug_assert!(false, "{} is declared with another form than its type", asking.key);
+    debug_assert!(
+        false,
+        "{} is declared with another form than its type",
+        asking.key
+    );
     Err(BookError::Key(asking.key.to_string()))
 }
 
@@ -183,15 +200,24 @@ fn shortened(text: &str) -> String {
 
 impl<D: Dimension> Answer for Quantity<D> {
     fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
-        let Form::Number(number) = &asking.field.form else { return misdeclared(asking) };
+        let Form::Number(number) = &asking.field.form else {
+            return misdeclared(asking);
+        };
         let reading = measure::read(&entry.text, &ask(number, entry))?;
-        Ok(Self::entry(asking.key.shared(), asking.field.symbol, number.kind, &reading))
+        Ok(Self::entry(
+            asking.key.shared(),
+            asking.field.symbol,
+            number.kind,
+            &reading,
+        ))
     }
 }
 
 impl Answer for Money {
     fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
-        let Form::Money(finest) = asking.field.form else { return misdeclared(asking) };
+        let Form::Money(finest) = asking.field.form else {
+            return misdeclared(asking);
+        };
         let named = entry.unit.as_deref().and_then(Currency::of_code);
         let currency = named.unwrap_or(asking.currency);
         let mut ask = match finest {
@@ -205,7 +231,9 @@ impl Answer for Money {
 
 impl Answer for Decimal {
     fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
-        let Form::Decimal(places) = asking.field.form else { return misdeclared(asking) };
+        let Form::Decimal(places) = asking.field.form else {
+            return misdeclared(asking);
+        };
         Ok(measure::read_decimal(&entry.text, Mark::Point, entry.mark, places)?.value)
     }
 }
@@ -224,10 +252,15 @@ impl Answer for Rc<str> {
 
 impl Answer for &'static str {
     fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
-        let Form::Choice(choices) = asking.field.form else { return misdeclared(asking) };
+        let Form::Choice(choices) = asking.field.form else {
+            return misdeclared(asking);
+        };
         let text = entry.text.trim();
         let known = choices.iter().find(|choice| **choice == text).copied();
-        known.ok_or_else(|| BookError::Choice { text: shortened(text), choices })
+        known.ok_or_else(|| BookError::Choice {
+            text: shortened(text),
+            choices,
+        })
     }
 }
 
@@ -236,7 +269,10 @@ impl Answer for bool {
         match entry.text.trim() {
             "yes" => Ok(true),
             "no" => Ok(false),
-            other => Err(BookError::Choice { text: shortened(other), choices: &["yes", "no"] }),
+            other => Err(BookError::Choice {
+                text: shortened(other),
+                choices: &["yes", "no"],
+            }),
         }
     }
 }
@@ -254,7 +290,10 @@ impl<T: Answer> Part for Given<T> {
     fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self {
         match item.field {
             Some(field) => reader.given(at, field),
-            None => Self { key: at, value: Value::Blank },
+            None => Self {
+                key: at,
+                value: Value::Blank,
+            },
         }
     }
 }
@@ -263,7 +302,9 @@ impl<R: Row> Part for Vec<R> {
     const ROW: Option<&'static Spec> = Some(R::SPEC);
     fn read(reader: &mut Reader<'_>, at: Key, _: &'static Item) -> Self {
         let ids = reader.book.rows(&at);
-        ids.iter().map(|id| R::read_at(reader, at.under(id))).collect()
+        ids.iter()
+            .map(|id| R::read_at(reader, at.under(id)))
+            .collect()
     }
 }
 
@@ -284,8 +325,18 @@ pub trait Sheet: Row {
     #[must_use]
     fn read(book: &Book) -> Read<Self> {
         let currency = book.currency();
-        let mut reader = Reader { book, defaults: book.defaults_version(), currency, errors: Vec::new() };
+        let mut reader = Reader {
+            book,
+            defaults: book.defaults_version(),
+            currency,
+            errors: Vec::new(),
+        };
         let sheet = Self::read_at(&mut reader, Key::from(Self::NAME));
-        Read { sheet, errors: reader.errors, begun: !book.sheet(Self::NAME).is_empty(), currency }
+        Read {
+            sheet,
+            errors: reader.errors,
+            begun: !book.sheet(Self::NAME).is_empty(),
+            currency,
+        }
     }
 }

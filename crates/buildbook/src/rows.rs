@@ -29,15 +29,28 @@ impl Book {
         };
         let here = self.below(list).filter_map(|(key, _)| id_of(key));
         let frozen = self.sheet("before");
-        let kept = frozen.keys().filter_map(|key| crate::compare::frozen_key(key).and_then(|key| id_of(&key)));
-        let once = log.done.iter().chain(&log.undone).flat_map(|edit| &edit.0).filter_map(|change| id_of(&change.key));
+        let kept = frozen
+            .keys()
+            .filter_map(|key| crate::compare::frozen_key(key).and_then(|key| id_of(&key)));
+        let once = log
+            .done
+            .iter()
+            .chain(&log.undone)
+            .flat_map(|edit| &edit.0)
+            .filter_map(|change| id_of(&change.key));
         let highest = here.chain(kept).chain(once).max().unwrap_or(0);
         highest.saturating_add(1).to_string().into()
     }
 
     /// The edit that adds a row, and its id. `with` are the fields it starts with.
     #[must_use]
-    pub fn adding_row(&self, list: &Key, place: Place<'_>, log: &Log, with: &[(&str, Entry)]) -> (Rc<str>, Edit) {
+    pub fn adding_row(
+        &self,
+        list: &Key,
+        place: Place<'_>,
+        log: &Log,
+        with: &[(&str, Entry)],
+    ) -> (Rc<str>, Edit) {
         let id = self.fresh_row(list, log);
         let row = list.under(&id);
         let mut edit = self.ranking(list, &id, place);
@@ -59,7 +72,11 @@ impl Book {
         for (key, entry) in self.below(&source) {
             let copy = Key::from(format!("{row}{}", &key.as_str()[source.as_str().len()..]));
             if copy != rank {
-                edit.0.push(Change { key: copy, old: None, new: Some(entry.clone()) });
+                edit.0.push(Change {
+                    key: copy,
+                    old: None,
+                    new: Some(entry.clone()),
+                });
             }
         }
         (id, edit)
@@ -71,7 +88,11 @@ impl Book {
         let row = list.under(id);
         Edit(
             self.below(&row)
-                .map(|(key, entry)| Change { key: key.clone(), old: Some(entry.clone()), new: None })
+                .map(|(key, entry)| Change {
+                    key: key.clone(),
+                    old: Some(entry.clone()),
+                    new: None,
+                })
                 .collect(),
         )
     }
@@ -84,11 +105,18 @@ impl Book {
 
     /// The edit that gives a row the rank of its place; where ranks have come too close to fit one between, all are given anew.
     fn ranking(&self, list: &Key, id: &str, place: Place<'_>) -> Edit {
-        let others: Vec<Rc<str>> = self.rows(list).into_iter().filter(|row| &**row != id).collect();
+        let others: Vec<Rc<str>> = self
+            .rows(list)
+            .into_iter()
+            .filter(|row| &**row != id)
+            .collect();
         let at = match place {
             Place::First => 0,
             Place::Last => others.len(),
-            Place::After(row) => others.iter().position(|other| &**other == row).map_or(others.len(), |at| at + 1),
+            Place::After(row) => others
+                .iter()
+                .position(|other| &**other == row)
+                .map_or(others.len(), |at| at + 1),
         };
         let before = at.checked_sub(1).map(|at| self.rank(list, &others[at]));
         let after = others.get(at).map(|row| self.rank(list, row));
@@ -101,13 +129,20 @@ impl Book {
         // Ranks are written to six decimals; a place that they cannot tell apart means that the list is numbered anew.
         let written = format!("{}", (rank * 1e6).round() / 1e6);
         let rank: f64 = written.parse().unwrap_or(rank);
-        if before.is_none_or(|before| before < rank) && after.is_none_or(|after| rank < after) && rank.abs() < 1e9 {
+        if before.is_none_or(|before| before < rank)
+            && after.is_none_or(|after| rank < after)
+            && rank.abs() < 1e9
+        {
             return self.setting(list.under(id).under(RANK), Some(written.into()));
         }
         let mut order = others;
         order.insert(at, id.into());
         let changes = order.iter().enumerate().flat_map(|(place, row)| {
-            self.setting(list.under(row).under(RANK), Some((place + 1).to_string().into())).0
+            self.setting(
+                list.under(row).under(RANK),
+                Some((place + 1).to_string().into()),
+            )
+            .0
         });
         Edit(changes.collect())
     }
@@ -131,7 +166,8 @@ mod tests {
             book = book.with(&edit);
         }
         assert_eq!(ids(&book, &list), ["1", "2", "3"]);
-        let (id, edit) = book.adding_row(&list, Place::After("1"), &log, &[("ratio", "2.4".into())]);
+        let (id, edit) =
+            book.adding_row(&list, Place::After("1"), &log, &[("ratio", "2.4".into())]);
         book = book.with(&edit);
         assert_eq!(&*id, "4");
         assert_eq!(ids(&book, &list), ["1", "4", "2", "3"]);
@@ -176,15 +212,22 @@ mod tests {
     #[test]
     fn a_copied_row_brings_what_stands_below_it() {
         let list = Key::from("springs/springs");
-        let book = Book::of("b", [
-            ("springs/springs/1/side".into(), "left".into()),
-            ("springs/springs/1/leaves/1/width".into(), "60".into()),
-            ("springs/springs/10/side".into(), "right".into()),
-        ]);
+        let book = Book::of(
+            "b",
+            [
+                ("springs/springs/1/side".into(), "left".into()),
+                ("springs/springs/1/leaves/1/width".into(), "60".into()),
+                ("springs/springs/10/side".into(), "right".into()),
+            ],
+        );
         let (id, edit) = book.copying_row(&list, "1", &Log::default());
         let book = book.with(&edit);
         assert_eq!(&*id, "11");
-        assert_eq!(book.entry("springs/springs/11/leaves/1/width").map(|e| &*e.text), Some("60"));
+        assert_eq!(
+            book.entry("springs/springs/11/leaves/1/width")
+                .map(|e| &*e.text),
+            Some("60")
+        );
         assert_eq!(ids(&book, &list), ["1", "11", "10"]);
     }
 }

@@ -17,31 +17,62 @@ pub fn typed(field: &Field, text: &str, manner: &Manner) -> Entry {
                 Finest::Coin => MoneyAsk::amount(measure::Currency::GBP, manner.mark),
                 Finest::Price => MoneyAsk::price(measure::Currency::GBP, manner.mark),
             };
-            let doubtful = measure::read_money(text, &ask).is_ok_and(|reading| reading.otherwise.is_some());
+            let doubtful =
+                measure::read_money(text, &ask).is_ok_and(|reading| reading.otherwise.is_some());
             with_mark(entry, doubtful, manner.mark)
         }
         Form::Decimal(places) => {
             let reading = measure::read_decimal(text, manner.mark, None, *places);
-            with_mark(entry, reading.is_ok_and(|reading| reading.otherwise.is_some()), manner.mark)
+            with_mark(
+                entry,
+                reading.is_ok_and(|reading| reading.otherwise.is_some()),
+                manner.mark,
+            )
         }
         _ => entry,
     }
 }
 
 fn with_mark(entry: Entry, doubtful: bool, mark: Mark) -> Entry {
-    if doubtful { entry.with_mark(mark) } else { entry }
+    if doubtful {
+        entry.with_mark(mark)
+    } else {
+        entry
+    }
 }
 
 fn typed_number(number: &Number, entry: Entry, manner: &Manner) -> Entry {
-    let shown = number.units.map_or_else(|| manner.unit(number.kind), |_| number.unit(manner.units));
+    let shown = number
+        .units
+        .map_or_else(|| manner.unit(number.kind), |_| number.unit(manner.units));
     let metric = number.unit(System::Metric);
-    let ask = Ask { bare: shown, system: manner.units, usual: manner.mark, ..asked(number) };
-    let bare_entry = |entry: Entry| if shown == metric { entry } else { entry.in_unit(shown.symbol) };
-    let Ok(reading) = measure::read(&entry.text, &ask) else { return bare_entry(entry) };
-    let entry = if reading.bare { bare_entry(entry) } else { entry };
+    let ask = Ask {
+        bare: shown,
+        system: manner.units,
+        usual: manner.mark,
+        ..asked(number)
+    };
+    let bare_entry = |entry: Entry| {
+        if shown == metric {
+            entry
+        } else {
+            entry.in_unit(shown.symbol)
+        }
+    };
+    let Ok(reading) = measure::read(&entry.text, &ask) else {
+        return bare_entry(entry);
+    };
+    let entry = if reading.bare {
+        bare_entry(entry)
+    } else {
+        entry
+    };
+    let entry = match reading.mark {
+        Some(mark) => entry.with_mark(mark),
+        None => entry,
+    };
     match reading.ambiguous.map(|ambiguous| ambiguous.doubt) {
-        Some(Doubt::Mark { understood, .. }) => entry.with_mark(understood),
-        Some(Doubt::Unit { understood, .. }) => entry.in_unit(understood.symbol),
+        Some(Doubt::Unit { understood, .. }) if !reading.bare => entry.in_unit(understood.symbol),
         _ => entry,
     }
 }
@@ -55,7 +86,11 @@ fn asked(number: &Number) -> Ask {
 #[must_use]
 pub fn doubt(field: &Field, entry: &Entry) -> Option<Ambiguous> {
     let number = field.number()?;
-    let ask = Ask { mark: None, usual: entry.mark.unwrap_or_default(), ..crate::ask(number, entry) };
+    let ask = Ask {
+        mark: None,
+        usual: entry.mark.unwrap_or_default(),
+        ..crate::ask(number, entry)
+    };
     measure::read(&entry.text, &ask).ok()?.ambiguous
 }
 
@@ -63,7 +98,8 @@ impl Book {
     /// The edit that a text typed into a field makes.
     #[must_use]
     pub fn typing(&self, key: &Key, text: &str, manner: &Manner) -> Edit {
-        let entry = field_of(key).map_or_else(|| Entry::new(text), |field| typed(field, text, manner));
+        let entry =
+            field_of(key).map_or_else(|| Entry::new(text), |field| typed(field, text, manner));
         self.setting(key.clone(), Some(entry))
     }
 }
@@ -79,7 +115,13 @@ mod tests {
         let entry = book.entry(key).cloned().unwrap_or_default();
         let read = VehicleSheet::read(&book);
         assert_eq!(read.errors, []);
-        (entry, read.sheet.wheelbase.value().map_or(f64::NAN, measure::Quantity::value))
+        (
+            entry,
+            read.sheet
+                .wheelbase
+                .value()
+                .map_or(f64::NAN, measure::Quantity::value),
+        )
     }
 
     #[test]
@@ -99,15 +141,35 @@ mod tests {
 
     #[test]
     fn a_doubtful_mark_is_settled_by_the_manner_and_stays_so() {
-        let key = "vehicle/wheelbase";
-        let point = Manner { mark: Mark::Point, ..Manner::default() };
-        let comma = Manner { mark: Mark::Comma, ..Manner::default() };
-        let (entry, value) = value_of(key, "3,000", &point);
-        assert_eq!((entry.mark, value), (Some(Mark::Point), 3.0));
-        let (entry, value) = value_of(key, "3.000", &comma);
-        assert_eq!((entry.mark, value), (Some(Mark::Comma), 3.0));
-        let field = field_of(&key.into()).unwrap();
+        let key = Key::from("vehicle/payload");
+        let load = |text: &str, mark: Mark| {
+            let manner = Manner {
+                mark,
+                ..Manner::default()
+            };
+            let book = Book::new("b");
+            let book = book.with(&book.typing(&key, text, &manner));
+            let entry = book.entry(key.as_str()).cloned().unwrap_or_default();
+            let read = VehicleSheet::read(&book);
+            (
+                entry,
+                read.sheet
+                    .payload
+                    .value()
+                    .map_or(f64::NAN, measure::Quantity::value),
+            )
+        };
+        let (entry, value) = load("1,250", Mark::Point);
+        assert_eq!((entry.mark, value), (Some(Mark::Point), 1250.0));
+        let (entry, value) = load("1,250", Mark::Comma);
+        assert_eq!((entry.mark, value), (Some(Mark::Comma), 1.25));
+        let field = field_of(&key).unwrap();
+        assert!(
+            doubt(field, &entry).is_none(),
+            "where the comma is the mark it is taken at its word"
+        );
+        let (entry, _) = load("1,250", Mark::Point);
         assert!(doubt(field, &entry).is_some());
-        assert!(doubt(field, &Entry::new("3000")).is_none());
+        assert!(doubt(field, &Entry::new("1250")).is_none());
     }
 }

@@ -63,11 +63,27 @@ pub fn work_back(
     wanted: f64,
     manner: &Manner,
 ) -> Result<WorkedBack, WorkBackError> {
-    let number = field_of(key).and_then(|field| field.number()).ok_or_else(|| WorkBackError::NotANumber(key.clone()))?;
-    let search = Search { book, findings, id, key, wanted, number };
-    let present = findings.result(id).and_then(|found| found.as_ref().ok()).and_then(|figure| {
-        figure.contributions().iter().find(|part| *part.key == *key.as_str()).map(|part| part.value)
-    });
+    let number = field_of(key)
+        .and_then(|field| field.number())
+        .ok_or_else(|| WorkBackError::NotANumber(key.clone()))?;
+    let search = Search {
+        book,
+        findings,
+        id,
+        key,
+        wanted,
+        number,
+    };
+    let present = findings
+        .result(id)
+        .and_then(|found| found.as_ref().ok())
+        .and_then(|figure| {
+            figure
+                .contributions()
+                .iter()
+                .find(|part| *part.key == *key.as_str())
+                .map(|part| part.value)
+        });
     let (lowest, highest) = search.bounds(present);
     let mut answers = if number.whole {
         search.whole_answers(lowest, highest)?
@@ -112,7 +128,10 @@ impl Search<'_> {
     /// The book with this value for the entry, written in full in the field's metric unit and exact.
     fn put(&self, value: f64) -> Edit {
         let unit = self.number.unit(System::Metric);
-        self.book.setting(self.key.clone(), Some(Entry::new(format!("{} exact", unit.from_si(value)))))
+        self.book.setting(
+            self.key.clone(),
+            Some(Entry::new(format!("{} exact", unit.from_si(value)))),
+        )
     }
 
     fn found(&self, edit: &Edit) -> Findings {
@@ -130,9 +149,13 @@ impl Search<'_> {
     fn answers(&self, lowest: f64, highest: f64) -> Result<Vec<f64>, WorkBackError> {
         // The bounds themselves may round to a value beyond them when they are written.
         let room = (highest - lowest) * 1e-12;
-        zeros(lowest + room, highest - room, |value| self.remainder(value)).map_err(|error| match error {
-            MeasureError::NoRoot { nearest, remainder } => self.no_root(nearest, remainder, lowest, highest),
-            _ => WorkBackError::NoResult(self.id.into()),
+        zeros(lowest + room, highest - room, |value| self.remainder(value)).map_err(|error| {
+            match error {
+                MeasureError::NoRoot { nearest, remainder } => {
+                    self.no_root(nearest, remainder, lowest, highest)
+                }
+                _ => WorkBackError::NoResult(self.id.into()),
+            }
         })
     }
 
@@ -145,12 +168,20 @@ impl Search<'_> {
         if flat {
             return WorkBackError::NoPart(self.key.clone());
         }
-        WorkBackError::NoRoot { nearest, reached: self.wanted + remainder, lowest, highest }
+        WorkBackError::NoRoot {
+            nearest,
+            reached: self.wanted + remainder,
+            lowest,
+            highest,
+        }
     }
 
     /// The whole numbers at which the result meets the wanted one or passes it; the nearer of each two.
     fn whole_answers(&self, lowest: f64, highest: f64) -> Result<Vec<f64>, WorkBackError> {
-        let (first, last) = (lowest.ceil(), highest.floor().min(lowest.ceil() + MOST_WHOLE));
+        let (first, last) = (
+            lowest.ceil(),
+            highest.floor().min(lowest.ceil() + MOST_WHOLE),
+        );
         let mut tried: Vec<(f64, f64)> = Vec::new();
         let mut value = first;
         while value <= last {
@@ -160,7 +191,11 @@ impl Search<'_> {
             }
             value += 1.0;
         }
-        let mut answers: Vec<f64> = tried.iter().filter(|(_, y)| *y == 0.0).map(|(x, _)| *x).collect();
+        let mut answers: Vec<f64> = tried
+            .iter()
+            .filter(|(_, y)| *y == 0.0)
+            .map(|(x, _)| *x)
+            .collect();
         for pair in tried.windows(2) {
             let [(a, fa), (b, fb)] = [pair[0], pair[1]];
             if fa * fb < 0.0 {
@@ -171,7 +206,9 @@ impl Search<'_> {
         let nearest = tried.iter().min_by(|a, b| a.1.abs().total_cmp(&b.1.abs()));
         match (answers.is_empty(), nearest) {
             (false, _) => Ok(answers),
-            (true, Some((nearest, remainder))) => Err(self.no_root(*nearest, *remainder, first, last)),
+            (true, Some((nearest, remainder))) => {
+                Err(self.no_root(*nearest, *remainder, first, last))
+            }
             (true, None) => Err(WorkBackError::NoResult(self.id.into())),
         }
     }
@@ -179,20 +216,35 @@ impl Search<'_> {
     fn worked_back(&self, answers: &[f64], manner: &Manner) -> Result<WorkedBack, WorkBackError> {
         let no_result = || WorkBackError::NoResult(self.id.into());
         let exact = self.found(&self.put(answers[0]));
-        let at_answer = exact.result(self.id).and_then(|found| found.as_ref().ok()).ok_or_else(no_result)?;
+        let at_answer = exact
+            .result(self.id)
+            .and_then(|found| found.as_ref().ok())
+            .ok_or_else(no_result)?;
         let figure = at_answer.solved_for(self.key.as_str(), answers[0], self.number.kind);
-        let tolerance = (1e-6 * self.wanted.abs()).max(0.02 * at_answer.plus().min(at_answer.minus()));
+        let tolerance =
+            (1e-6 * self.wanted.abs()).max(0.02 * at_answer.plus().min(at_answer.minus()));
         let unit = self.unit(manner);
         // As few digits as still give the wanted answer: that is what a person would write down.
         for digits in 3..=17 {
             let entry = self.written(answers[0], digits, unit, manner);
             let edit = self.book.setting(self.key.clone(), Some(entry.clone()));
             let findings = self.found(&edit);
-            let Some(Ok(result)) = findings.result(self.id) else { continue };
+            let Some(Ok(result)) = findings.result(self.id) else {
+                continue;
+            };
             let met = (result.value() - self.wanted).abs() <= tolerance;
             if met || digits == 17 || self.number.whole {
                 let (result, others) = (result.clone(), answers[1..].to_vec());
-                return Ok(WorkedBack { entry, edit, value: answers[0], figure, result, findings, others, met });
+                return Ok(WorkedBack {
+                    entry,
+                    edit,
+                    value: answers[0],
+                    figure,
+                    result,
+                    findings,
+                    others,
+                    met,
+                });
             }
         }
         Err(no_result())
@@ -234,20 +286,30 @@ mod tests {
     use super::*;
 
     fn book() -> Book {
-        Book::of("b", [
-            ("vehicle/front_unladen".into(), "1000 ± 20 kg".into()),
-            ("vehicle/rear_unladen".into(), "800 ± 20 kg".into()),
-            ("vehicle/wheelbase".into(), "3000 ± 1 mm".into()),
-            ("vehicle/bore".into(), "85".into()),
-            ("vehicle/stroke".into(), "90".into()),
-            ("vehicle/cylinders".into(), "4".into()),
-        ])
+        Book::of(
+            "b",
+            [
+                ("vehicle/front_unladen".into(), "1000 ± 20 kg".into()),
+                ("vehicle/rear_unladen".into(), "800 ± 20 kg".into()),
+                ("vehicle/wheelbase".into(), "3000 ± 1 mm".into()),
+                ("vehicle/bore".into(), "85".into()),
+                ("vehicle/stroke".into(), "90".into()),
+                ("vehicle/cylinders".into(), "4".into()),
+            ],
+        )
     }
 
     fn back(id: &str, key: &str, wanted: f64) -> Result<WorkedBack, WorkBackError> {
         let book = book();
         let findings = evaluate(&book, None);
-        work_back(&book, &findings, id, &key.into(), wanted, &Manner::default())
+        work_back(
+            &book,
+            &findings,
+            id,
+            &key.into(),
+            wanted,
+            &Manner::default(),
+        )
     }
 
     #[test]
@@ -262,10 +324,16 @@ mod tests {
 
     #[test]
     fn a_wish_out_of_reach_says_how_far_one_gets() {
-        let Err(WorkBackError::NoRoot { nearest, reached, .. }) = back("vehicle/unladen", "vehicle/rear_unladen", 100_000.0) else {
+        let Err(WorkBackError::NoRoot {
+            nearest, reached, ..
+        }) = back("vehicle/unladen", "vehicle/rear_unladen", 100_000.0)
+        else {
             panic!("100 t on two axles")
         };
-        assert!((nearest - 20_000.0).abs() < 1.0 && (reached - 21_000.0).abs() < 1.0, "{nearest} {reached}");
+        assert!(
+            (nearest - 20_000.0).abs() < 1.0 && (reached - 21_000.0).abs() < 1.0,
+            "{nearest} {reached}"
+        );
     }
 
     #[test]

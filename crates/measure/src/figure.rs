@@ -152,7 +152,10 @@ impl Figure {
             return None;
         }
         let args = vec![Rc::clone(&self.node)];
-        Some(Self::new(Rc::new(Node::new(value, Op::Solved { slope }, args, kind.dims())), kind))
+        Some(Self::new(
+            Rc::new(Node::new(value, Op::Solved { slope }, args, kind.dims())),
+            kind,
+        ))
     }
 
     /// The working, line by line.

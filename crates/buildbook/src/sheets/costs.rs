@@ -33,8 +33,16 @@ impl SheetFindings for CostsFindings {
 
 /// What the entries of the costs sheet come to.
 #[must_use]
-pub fn findings(read: Read<CostsSheet>, gearing: &Rc<GearingFindings>, springs: &Rc<SpringsFindings>, paint: &Rc<PaintFindings>) -> CostsFindings {
+pub fn findings(
+    read: Read<CostsSheet>,
+    gearing: &Rc<GearingFindings>,
+    springs: &Rc<SpringsFindings>,
+    paint: &Rc<PaintFindings>,
+) -> CostsFindings {
     let _ = (gearing, springs, paint);
     let found = Found::of(&read);
-    CostsFindings { sheet: read.sheet, found }
+    CostsFindings {
+        sheet: read.sheet,
+        found,
+    }
 }

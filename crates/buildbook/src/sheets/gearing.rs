@@ -34,5 +34,8 @@ impl SheetFindings for GearingFindings {
 pub fn findings(read: Read<GearingSheet>, vehicle: &Rc<VehicleFindings>) -> GearingFindings {
     let _ = vehicle;
     let found = Found::of(&read);
-    GearingFindings { sheet: read.sheet, found }
+    GearingFindings {
+        sheet: read.sheet,
+        found,
+    }
 }

@@ -34,5 +34,8 @@ impl SheetFindings for PaintFindings {
 pub fn findings(read: Read<PaintSheet>, vehicle: &Rc<VehicleFindings>) -> PaintFindings {
     let _ = vehicle;
     let found = Found::of(&read);
-    PaintFindings { sheet: read.sheet, found }
+    PaintFindings {
+        sheet: read.sheet,
+        found,
+    }
 }

@@ -34,5 +34,8 @@ impl SheetFindings for SpringsFindings {
 pub fn findings(read: Read<SpringsSheet>, vehicle: &Rc<VehicleFindings>) -> SpringsFindings {
     let _ = vehicle;
     let found = Found::of(&read);
-    SpringsFindings { sheet: read.sheet, found }
+    SpringsFindings {
+        sheet: read.sheet,
+        found,
+    }
 }

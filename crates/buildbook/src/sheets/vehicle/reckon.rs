@@ -26,7 +26,11 @@ impl AxleLoads {
     pub(super) fn of(sheet: &VehicleSheet) -> Self {
         let front_unladen = owned(&sheet.front_unladen);
         let rear_unladen = owned(&sheet.rear_unladen);
-        let payload = (sheet.payload.ask(), sheet.payload_ahead.ask(), sheet.wheelbase.ask());
+        let payload = (
+            sheet.payload.ask(),
+            sheet.payload_ahead.ask(),
+            sheet.wheelbase.ask(),
+        );
         let on_front = payload.all().map(|(load, ahead, wheelbase)| {
             let front = trade::load_on_front_axle(load, ahead, wheelbase);
             (load.clone(), front)
@@ -46,7 +50,12 @@ impl AxleLoads {
                 .all()
                 .map(|(empty, (load, front))| (empty + load - front).called("m_rl")),
         };
-        Self { front_unladen, rear_unladen, front_laden, rear_laden }
+        Self {
+            front_unladen,
+            rear_unladen,
+            front_laden,
+            rear_laden,
+        }
     }
 
     fn unladen(&self) -> Result<Mass, Lack> {
@@ -67,13 +76,26 @@ impl AxleLoads {
             ("laden", &self.front_laden, &self.rear_laden),
         ];
         for (state, front, rear) in pairs {
-            let both = (front.as_ref().map_err(Clone::clone), rear.as_ref().map_err(Clone::clone));
-            let share = both.clone().all().map(|(front, rear)| trade::front_share(front, rear));
-            found.show(format!("vehicle/front_share_{state}"), Kind::Percent, &share);
-            let (front, rear) = both;
-            let centre = (front, rear, sheet.wheelbase.ask())
+            let both = (
+                front.as_ref().map_err(Clone::clone),
+                rear.as_ref().map_err(Clone::clone),
+            );
+            let share = both
+                .clone()
                 .all()
-                .map(|(front, rear, wheelbase)| trade::centre_behind_front_axle(front, rear, wheelbase));
+                .map(|(front, rear)| trade::front_share(front, rear));
+            found.show(
+                format!("vehicle/front_share_{state}"),
+                Kind::Percent,
+                &share,
+            );
+            let (front, rear) = both;
+            let centre =
+                (front, rear, sheet.wheelbase.ask())
+                    .all()
+                    .map(|(front, rear, wheelbase)| {
+                        trade::centre_behind_front_axle(front, rear, wheelbase)
+                    });
             found.show(format!("vehicle/centre_{state}"), Kind::Length, &centre);
         }
     }
@@ -82,11 +104,25 @@ impl AxleLoads {
 /// What is left of each limit, and the load that can still be taken.
 pub(super) fn show_limits(found: &mut Found, sheet: &VehicleSheet, loads: &AxleLoads) {
     let left = |limit: &Given<Mass>, load: &Result<Mass, Lack>| {
-        (limit.ask(), load.clone()).all().map(|(limit, load)| (limit - load).called("m_left"))
+        (limit.ask(), load.clone())
+            .all()
+            .map(|(limit, load)| (limit - load).called("m_left"))
     };
-    found.show("vehicle/front_left", Kind::Mass, &left(&sheet.front_limit, &loads.front_laden));
-    found.show("vehicle/rear_left", Kind::Mass, &left(&sheet.rear_limit, &loads.rear_laden));
-    found.show("vehicle/gross_left", Kind::Mass, &left(&sheet.gross_limit, &loads.laden()));
+    found.show(
+        "vehicle/front_left",
+        Kind::Mass,
+        &left(&sheet.front_limit, &loads.front_laden),
+    );
+    found.show(
+        "vehicle/rear_left",
+        Kind::Mass,
+        &left(&sheet.rear_limit, &loads.rear_laden),
+    );
+    found.show(
+        "vehicle/gross_left",
+        Kind::Mass,
+        &left(&sheet.gross_limit, &loads.laden()),
+    );
     found.headline("vehicle/load_room", Kind::Mass, &load_room(sheet, loads));
 }
 
@@ -105,7 +141,9 @@ fn load_room(sheet: &VehicleSheet, loads: &AxleLoads) -> Result<Mass, Lack> {
         ("rear_limit", &sheet.rear_limit, &rear, false),
     ];
     for (name, limit, load, ahead) in axles {
-        let (Some(limit), Ok((distance, wheelbase))) = (limit.value(), &place) else { continue };
+        let (Some(limit), Ok((distance, wheelbase))) = (limit.value(), &place) else {
+            continue;
+        };
         let front: Ratio = *distance / *wheelbase;
         let share = if ahead { front } else { 1.0 - front };
         // An axle that the load does not rest on sets no limit.
@@ -115,7 +153,9 @@ fn load_room(sheet: &VehicleSheet, loads: &AxleLoads) -> Result<Mass, Lack> {
     }
     if limits.is_empty() {
         let ask = (sheet.gross_limit.ask(), place).all();
-        return Err(ask.err().unwrap_or_else(|| Lack::Needs(vec![sheet.gross_limit.key().clone()])));
+        return Err(ask
+            .err()
+            .unwrap_or_else(|| Lack::Needs(vec![sheet.gross_limit.key().clone()])));
     }
     Ok(Mass::least_of(&limits).called("m_room"))
 }
@@ -134,7 +174,11 @@ pub(super) fn show_engine(found: &mut Found, sheet: &VehicleSheet) {
         .all()
         .map(|(power, speed)| trade::torque_at_power(power, speed));
     found.show("vehicle/torque_at_peak_power", Kind::Torque, &torque);
-    let area = (sheet.frontal_share.ask(), sheet.width.ask(), sheet.height.ask())
+    let area = (
+        sheet.frontal_share.ask(),
+        sheet.width.ask(),
+        sheet.height.ask(),
+    )
         .all()
         .map(|(share, width, height)| trade::frontal_area(share, width, height));
     found.show("vehicle/frontal_area", Kind::Area, &area);
@@ -148,7 +192,9 @@ pub(super) fn remark(found: &mut Found, sheet: &VehicleSheet, loads: &AxleLoads)
         ("gross", &sheet.gross_limit, loads.laden()),
     ];
     for (place, limit, load) in checks {
-        let (Some(limit), Ok(load)) = (limit.value(), load) else { continue };
+        let (Some(limit), Ok(load)) = (limit.value(), load) else {
+            continue;
+        };
         let (rank, fact) = match (load.standing(limit), place) {
             (Standing::Above, "front_axle") => (Rank::Warning, "front_axle_over_limit"),
             (Standing::Above, "rear_axle") => (Rank::Warning, "rear_axle_over_limit"),
@@ -161,13 +207,18 @@ pub(super) fn remark(found: &mut Found, sheet: &VehicleSheet, loads: &AxleLoads)
         let over = load - limit;
         found.remark(Remark::new(rank, fact).with(over.figure(Kind::Mass)));
     }
-    if let (Some(peak), Some(at_power)) = (sheet.peak_torque.value(), found.figure("vehicle/torque_at_peak_power"))
-        && at_power.value() - at_power.minus() > peak.value() + peak.plus()
+    if let (Some(peak), Some(at_power)) = (
+        sheet.peak_torque.value(),
+        found.figure("vehicle/torque_at_peak_power"),
+    ) && at_power.value() - at_power.minus() > peak.value() + peak.plus()
     {
         // The torque at peak power can at most equal the peak torque: one of the four figures is off, or of another basis.
-        found.remark(Remark::new(Rank::Caution, "power_exceeds_torque").at(sheet.peak_power.key().clone()));
+        found.remark(
+            Remark::new(Rank::Caution, "power_exceeds_torque").at(sheet.peak_power.key().clone()),
+        );
     }
-    if let (Some(torque_at), Some(power_at)) = (sheet.peak_torque_at.value(), sheet.peak_power_at.value())
+    if let (Some(torque_at), Some(power_at)) =
+        (sheet.peak_torque_at.value(), sheet.peak_power_at.value())
         && torque_at.value() >= power_at.value()
     {
         let remark = Remark::new(Rank::Caution, "peak_torque_above_peak_power");
@@ -176,6 +227,8 @@ pub(super) fn remark(found: &mut Found, sheet: &VehicleSheet, loads: &AxleLoads)
     if let (Some(width), Some(track)) = (sheet.width.value(), sheet.track_front.value())
         && track.value() >= width.value()
     {
-        found.remark(Remark::new(Rank::Caution, "track_wider_than_body").at(sheet.track_front.key().clone()));
+        found.remark(
+            Remark::new(Rank::Caution, "track_wider_than_body").at(sheet.track_front.key().clone()),
+        );
     }
 }

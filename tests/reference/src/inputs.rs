@@ -2,13 +2,17 @@
 
 use std::cell::RefCell;
 use std::collections::{BTreeMap, BTreeSet};
+use std::rc::Rc;
 
 use toml::Value;
 
 /// What goes into a check. Every input must be read by the subject's module, or the check fails.
 pub struct Inputs {
     values: BTreeMap<String, Value>,
-    read: RefCell<BTreeSet<String>>,
+    /// The names read so far, shared with the rows of lists; a list read as rows is marked by `name[]`.
+    read: Rc<RefCell<BTreeSet<String>>>,
+    /// What stands before the names of a row: `leaves/0/`.
+    prefix: String,
 }
 
 impl Inputs {
@@ -17,7 +21,8 @@ impl Inputs {
     pub fn new(values: BTreeMap<String, Value>) -> Self {
         Self {
             values,
-            read: RefCell::default(),
+            read: Rc::default(),
+            prefix: String::new(),
         }
     }
 
@@ -32,7 +37,7 @@ impl Inputs {
     /// # Errors
     /// When the check does not give it.
     pub fn value(&self, name: &str) -> Result<&Value, String> {
-        self.read.borrow_mut().insert(name.to_owned());
+        self.mark(name);
         self.values
             .get(name)
             .ok_or_else(|| format!("the check gives no input `{name}`"))
@@ -119,30 +124,48 @@ impl Inputs {
     /// # Errors
     /// When it is absent or not a list of tables.
     pub fn rows(&self, name: &str) -> Result<Vec<Self>, String> {
+        self.mark(&format!("{name}[]"));
         self.list(name)?
             .iter()
-            .map(|value| {
-                value
+            .enumerate()
+            .map(|(place, value)| {
+                let table = value
                     .as_table()
-                    .map(|table| Self::new(table.clone().into_iter().collect()))
-                    .ok_or_else(|| format!("input `{name}` is not a list of tables"))
+                    .ok_or_else(|| format!("input `{name}` is not a list of tables"))?;
+                Ok(Self {
+                    values: table.clone().into_iter().collect(),
+                    read: Rc::clone(&self.read),
+                    prefix: format!("{}{name}/{place}/", self.prefix),
+                })
             })
             .collect()
     }
 
     /// The inputs that nothing read: a stale name, or a subject that ignores what it is given.
     #[must_use]
-    pub fn unread(&self) -> Vec<&str> {
-        let read = self.read.borrow();
-        self.values
-            .keys()
-            .filter(|name| !read.contains(*name))
-            .map(String::as_str)
-            .collect()
+    pub fn unread(&self) -> Vec<String> {
+        let mut unread = Vec::new();
+        for name in self.values.keys() {
+            let path = format!("{}{name}", self.prefix);
+            if !self.read.borrow().contains(&path) {
+                unread.push(path);
+            } else if self.read.borrow().contains(&format!("{path}[]")) {
+                for row in self.rows(name).unwrap_or_default() {
+                    unread.extend(row.unread());
+                }
+            }
+        }
+        unread
+    }
+
+    fn mark(&self, name: &str) {
+        self.read
+            .borrow_mut()
+            .insert(format!("{}{name}", self.prefix));
     }
 }
 
-fn number_of(name: &str, value: &Value) -> Result<f64, String> {
+pub(crate) fn number_of(name: &str, value: &Value) -> Result<f64, String> {
     match value {
         Value::Float(number) => Ok(*number),
         #[expect(
@@ -151,5 +174,21 @@ fn number_of(name: &str, value: &Value) -> Result<f64, String> {
         )]
         Value::Integer(number) => Ok(*number as f64),
         _ => Err(format!("input `{name}` is not a number")),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_row_that_is_not_read_whole_is_told_by_its_place() {
+        let table = "leaves = [{ width = 63, colour = 1 }, { width = 63 }]\nload = 4";
+        let values: toml::Table = toml::from_str(table).expect("a table");
+        let inputs = Inputs::new(values.into_iter().collect());
+        for row in inputs.rows("leaves").expect("rows") {
+            row.number("width").expect("a width");
+        }
+        assert_eq!(inputs.unread(), ["leaves/0/colour", "load"]);
     }
 }

@@ -6,6 +6,7 @@
 
 mod check;
 mod inputs;
+mod quantities;
 mod report;
 mod run_checks;
 mod units;

@@ -1,5 +1,6 @@
 //! The calculations of the trade, one module a subject: pure, and knowing no document, storage or browser.
 
+pub mod conversion;
 pub mod costs;
 mod error;
 pub mod gearing;

@@ -54,6 +54,20 @@ pub struct MoneyReading {
     pub money: Money,
     /// What it would be with the other decimal mark, where that is in doubt: ask.
     pub otherwise: Option<Money>,
+    /// Whether the text named its currency; a bare amount may take that of the line it stands on.
+    pub named: bool,
+}
+
+impl MoneyReading {
+    /// The amount, in another currency where the text named none.
+    #[must_use]
+    pub fn in_line_of(&self, currency: Currency) -> Money {
+        if self.named {
+            self.money
+        } else {
+            Money::new(self.money.amount(), currency)
+        }
+    }
 }
 
 /// A plain decimal number as it was understood.
@@ -105,6 +119,7 @@ pub fn read_money(text: &str, ask: &MoneyAsk) -> Result<MoneyReading, MoneyEntry
     Ok(MoneyReading {
         money: Money::new(value, currency),
         otherwise: otherwise.map(|value| Money::new(value, currency)),
+        named: cut.word.is_some(),
     })
 }
 

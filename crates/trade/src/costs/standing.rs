@@ -247,3 +247,55 @@ pub fn left_to_spend(
     let money = money_line(&mut working, "left", formula, terms.home)?;
     Ok(Reckoned { money, working })
 }
+
+/// What can still be planned so that nothing is left over, with its own contingency held back.
+///
+/// `room = left / (1 + c / 100)`, rounded down to the smallest unit; `room = left` where a fixed sum is held back.
+///
+/// # Errors
+/// [`TradeError::Money`] on overflow.
+///
+/// # Source
+/// Algebra of [`left_to_spend`].
+pub fn room_to_plan(
+    left: &Money,
+    contingency: &Contingency,
+    terms: &Terms,
+) -> Result<Money, TradeError> {
+    let percent = match contingency {
+        Contingency::Percent(percent) => *percent,
+        Contingency::Sum(_) => Decimal::ZERO,
+    };
+    if left.is_negative() || percent.is_sign_negative() {
+        return Ok(Money::zero(terms.home));
+    }
+    let over = Decimal::ONE_HUNDRED + percent;
+    let room = left.times_fraction(Decimal::ONE_HUNDRED, over, terms.rounding)?;
+    // Rounding may have gone a coin too far, or a coin short.
+    let coin = Money::of_minor_units(1, terms.home)?;
+    let needs = |room: &Money| -> Result<Money, TradeError> {
+        Ok(room.plus(&room.times_fraction(percent, Decimal::ONE_HUNDRED, terms.rounding)?)?)
+    };
+    let fits = |room: &Money| Ok::<_, TradeError>(!left.minus(&needs(room)?)?.is_negative());
+    let more = room.plus(&coin)?;
+    if fits(&more)? {
+        Ok(more)
+    } else if fits(&room)? {
+        Ok(room)
+    } else {
+        Ok(room.minus(&coin)?)
+    }
+}
+
+/// The limit that would leave a wanted sum.
+///
+/// `limit = limit now - left now + wanted`
+///
+/// # Errors
+/// [`TradeError::Money`] on overflow or mixed currencies.
+///
+/// # Source
+/// Algebra of [`left_to_spend`].
+pub fn limit_that_leaves(wanted: &Money, limit: &Money, left: &Money) -> Result<Money, TradeError> {
+    Ok(limit.minus(left)?.plus(wanted)?)
+}

@@ -9,7 +9,7 @@ use proptest::prelude::*;
 use super::csv::{Separator, TableFault, table, table_text};
 use super::line::line_amounts;
 use super::settle::settlement;
-use super::standing::{left_to_spend, standing};
+use super::standing::{left_to_spend, limit_that_leaves, room_to_plan, standing};
 use super::*;
 
 const TERMS: Terms = Terms {
@@ -362,6 +362,25 @@ proptest! {
         let limit = gbp("10000");
         let left = left_to_spend(&limit, &s, &TERMS).unwrap().money;
         prop_assert_eq!(sum(&mut [left, s.sums.total, s.contingency.money].into_iter()), limit);
+    }
+
+    #[test]
+    fn planning_the_room_leaves_less_than_a_coin_and_its_contingency(left in 0_i64..5_000_000, tenths in 0_i64..1000, wanted in -9999_i64..99_999) {
+        let contingency = Contingency::Percent(Decimal::new(tenths, 1));
+        let limit = Money::new(Decimal::new(left, 2), Currency::GBP);
+        let room = room_to_plan(&limit, &contingency, &TERMS).unwrap();
+        let left_after = |limit: &Money, more: &str| {
+            let price = room.plus(&gbp(more)).unwrap();
+            let line = LineTerms::plain("l", Decimal::ONE, price, LineState::Planned);
+            let stands = standing(&[placed("l", "g", None, &line)], &contingency, &TERMS).unwrap();
+            left_to_spend(limit, &stands, &TERMS).unwrap().money
+        };
+        prop_assert!(!left_after(&limit, "0").is_negative());
+        prop_assert!(left_after(&limit, "0.01").is_negative());
+        // Worked back: the limit that leaves what is wanted does leave it.
+        let wanted = Money::new(Decimal::new(wanted, 2), Currency::GBP);
+        let other = limit_that_leaves(&wanted, &limit, &left_after(&limit, "0")).unwrap();
+        prop_assert_eq!(left_after(&other, "0"), wanted);
     }
 
     #[test]

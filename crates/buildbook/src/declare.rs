@@ -12,6 +12,7 @@
 /// | `Given<&'static str>` | `choice(&["radial", "diagonal"])` |
 /// | `Given<bool>` | `yes_no()` |
 /// | `Given<Money>` | `money()`, or `price()` for a unit price |
+/// | `Given<MoneyReading>` | the same, where a bare amount takes the currency of its line |
 /// | `Given<Decimal>` | `decimal(3)` for an exact number with three places at most |
 /// | `Given<Date>` | `date()` |
 ///

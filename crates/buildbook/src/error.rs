@@ -12,6 +12,14 @@ pub enum BookError {
     /// A money or decimal field whose text is neither.
     #[error("{0}")]
     Money(measure::MoneyEntryError),
+    /// An amount or decimal number beyond what makes sense in its field.
+    #[error("must lie between {lowest} and {highest}")]
+    Limits {
+        /// The lowest that makes sense.
+        lowest: f64,
+        /// The highest that makes sense.
+        highest: f64,
+    },
     /// A word that the field does not know.
     #[error("`{text}` is none of {choices:?}")]
     Choice {

@@ -74,6 +74,8 @@ pub struct Field {
     pub symbol: &'static str,
     /// What it takes.
     pub form: Form,
+    /// The lowest and highest amount or decimal number that make sense; a measured number has its own.
+    pub limits: Option<(f64, f64)>,
     /// What is assumed while it is blank, as it would be typed. Shown as an assumption that the user can change.
     pub assumed: Option<&'static str>,
     /// What was assumed once: up to and including which version of the defaults, and what. Oldest first.
@@ -94,6 +96,7 @@ pub const fn number(symbol: &'static str, kind: Kind) -> Field {
             highest: f64::MAX,
             whole: false,
         }),
+        limits: None,
         assumed: None,
         assumed_once: &[],
     }
@@ -114,6 +117,7 @@ const fn plain(form: Form) -> Field {
         name: "",
         symbol: "",
         form,
+        limits: None,
         assumed: None,
         assumed_once: &[],
     }
@@ -162,7 +166,7 @@ pub const fn date() -> Field {
 }
 
 impl Field {
-    /// The lowest and highest value that make sense, in the SI unit of the kind.
+    /// The lowest and highest value that make sense: of a number in the SI unit of the kind, of an amount in its currency.
     #[must_use]
     pub const fn between(mut self, lowest: f64, highest: f64) -> Self {
         assert!(lowest <= highest, "the lowest value lies above the highest");
@@ -171,7 +175,8 @@ impl Field {
                 number.lowest = lowest;
                 number.highest = highest;
             }
-            _ => panic!("only a number has limits"),
+            Form::Money(_) | Form::Decimal(_) => self.limits = Some((lowest, highest)),
+            _ => panic!("only a number or an amount has limits"),
         }
         self
     }

@@ -3,13 +3,17 @@
 use std::collections::HashMap;
 use std::rc::Rc;
 
-use measure::{Figure, Kind, MeasureError, Quantity};
+use measure::{Figure, Kind, MeasureError, MoneyError, Quantity};
 use trade::TradeError;
+use trade::costs::Reckoned;
 
-use crate::{BookError, Key, Read};
+use crate::{BookError, Key, Purchase, Read};
 
 /// A result, or why there is none.
 pub type Finding = Result<Figure, Lack>;
+
+/// An amount of money with its working, or why there is none. Money is exact: it carries no ±.
+pub type MoneyFinding = Result<Reckoned, Lack>;
 
 /// Why there is no result.
 #[derive(Debug, Clone, PartialEq)]
@@ -48,6 +52,12 @@ impl Lack {
 impl From<TradeError> for Lack {
     fn from(error: TradeError) -> Self {
         Self::Refused(error)
+    }
+}
+
+impl From<MoneyError> for Lack {
+    fn from(error: MoneyError) -> Self {
+        Self::Refused(error.into())
     }
 }
 
@@ -196,6 +206,10 @@ pub enum State {
 pub struct Found {
     results: Vec<(Rc<str>, Finding)>,
     places: HashMap<Rc<str>, usize>,
+    amounts: Vec<(Rc<str>, MoneyFinding)>,
+    amount_places: HashMap<Rc<str>, usize>,
+    /// What has to be bought; costs makes lines of them.
+    pub purchases: Vec<Purchase>,
     /// The names of the sheet's main results, the first one first.
     pub headlines: Vec<Rc<str>>,
     /// Remarks, in the order they were made.
@@ -256,6 +270,39 @@ impl Found {
         self.show(id, kind, quantity);
     }
 
+    /// Puts an amount of money in under its name: `costs/left`.
+    pub fn put_money(&mut self, id: impl Into<Rc<str>>, finding: MoneyFinding) {
+        let id = id.into();
+        match self.amount_places.get(&id) {
+            Some(&place) => self.amounts[place].1 = finding,
+            None => {
+                self.amount_places
+                    .insert(Rc::clone(&id), self.amounts.len());
+                self.amounts.push((id, finding));
+            }
+        }
+    }
+
+    /// Puts a main amount in: it is shown on the front page and goes along in a link.
+    pub fn headline_money(&mut self, id: impl Into<Rc<str>>, finding: MoneyFinding) {
+        let id = id.into();
+        self.headlines.push(Rc::clone(&id));
+        self.put_money(id, finding);
+    }
+
+    /// An amount of money by its name.
+    #[must_use]
+    pub fn money(&self, id: &str) -> Option<&MoneyFinding> {
+        self.amount_places
+            .get(id)
+            .map(|&place| &self.amounts[place].1)
+    }
+
+    /// All amounts of money with their names, in the order they were put in.
+    pub fn amounts(&self) -> impl Iterator<Item = (&Rc<str>, &MoneyFinding)> {
+        self.amounts.iter().map(|(id, finding)| (id, finding))
+    }
+
     /// A result by its name.
     #[must_use]
     pub fn result(&self, id: &str) -> Option<&Finding> {
@@ -291,10 +338,14 @@ impl Found {
         if warned || !self.errors.is_empty() {
             return State::Warning;
         }
-        match self.headlines.first().and_then(|id| self.result(id)) {
-            Some(Err(Lack::Needs(keys))) => State::Needs(keys.len()),
-            Some(Err(_)) => State::Warning,
-            _ => State::Ready,
+        let lack = self.headlines.first().and_then(|id| {
+            let amount = self.money(id).and_then(|amount| amount.as_ref().err());
+            amount.or_else(|| self.result(id)?.as_ref().err())
+        });
+        match lack {
+            Some(Lack::Needs(keys)) => State::Needs(keys.len()),
+            Some(_) => State::Warning,
+            None => State::Ready,
         }
     }
 }

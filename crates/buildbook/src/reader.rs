@@ -3,7 +3,8 @@
 use std::rc::Rc;
 
 use measure::{
-    Ask, Currency, Decimal, Dimension, Kind, Mark, Money, MoneyAsk, Quantity, System, Unit,
+    Ask, Currency, Decimal, Dimension, Kind, Mark, Money, MoneyAsk, MoneyReading, Quantity, System,
+    Unit,
 };
 
 use crate::field::Finest;
@@ -213,7 +214,7 @@ impl<D: Dimension> Answer for Quantity<D> {
     }
 }
 
-impl Answer for Money {
+impl Answer for MoneyReading {
     fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
         let Form::Money(finest) = asking.field.form else {
             return misdeclared(asking);
@@ -225,7 +226,16 @@ impl Answer for Money {
             Finest::Price => MoneyAsk::price(currency, Mark::Point),
         };
         ask.mark = entry.mark;
-        Ok(measure::read_money(&entry.text, &ask)?.money)
+        let mut reading = measure::read_money(&entry.text, &ask)?;
+        reading.named |= named.is_some();
+        within_limits(reading.money.amount(), asking)?;
+        Ok(reading)
+    }
+}
+
+impl Answer for Money {
+    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
+        Ok(MoneyReading::read(entry, asking)?.money)
     }
 }
 
@@ -234,7 +244,23 @@ impl Answer for Decimal {
         let Form::Decimal(places) = asking.field.form else {
             return misdeclared(asking);
         };
-        Ok(measure::read_decimal(&entry.text, Mark::Point, entry.mark, places)?.value)
+        let value = measure::read_decimal(&entry.text, Mark::Point, entry.mark, places)?.value;
+        within_limits(value, asking)?;
+        Ok(value)
+    }
+}
+
+/// Refuses an amount or decimal number beyond the limits of its field.
+fn within_limits(value: Decimal, asking: &Asking<'_>) -> Result<(), BookError> {
+    let Some((lowest, highest)) = asking.field.limits else {
+        return Ok(());
+    };
+    // Only compared, never reckoned with: a float is fine enough for that.
+    let value: f64 = value.to_string().parse().unwrap_or(f64::NAN);
+    if (lowest..=highest).contains(&value) {
+        Ok(())
+    } else {
+        Err(BookError::Limits { lowest, highest })
     }
 }
 

@@ -125,6 +125,15 @@ impl Kind {
         self.row().shown[0].dims
     }
 
+    /// The kind that a dimension without one is shown as.
+    #[must_use]
+    pub fn usual(dims: Powers) -> Option<Self> {
+        if dims == [0; 4] {
+            return Some(Self::Ratio);
+        }
+        Self::all().find(|kind| kind.dims() == dims)
+    }
+
     /// The units that this kind may be typed in.
     #[must_use]
     pub fn units(self) -> &'static [&'static Unit] {

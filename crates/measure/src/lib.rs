@@ -29,6 +29,7 @@ mod quantity;
 mod read;
 mod reading;
 mod root;
+mod show;
 mod source;
 mod sweep;
 mod table;
@@ -53,6 +54,9 @@ pub use quantity::{Quantity, Standing, Traced};
 pub use read::{Ask, EntryError, EntryProblem, Gauge, read};
 pub use reading::{Ambiguous, Doubt, Reading, Stated, Tool};
 pub use root::zeros;
+pub use show::{
+    Shown, ShownLine, show, show_exact, show_in, show_reading, show_term, show_working, shown,
+};
 pub use source::{Held, Source};
 pub use sweep::Contribution;
 pub use table::Table;

@@ -127,7 +127,7 @@ fn line(node: &Node) -> Line {
         symbol: node.symbol.clone(),
         formula: formula(node),
         value: node.value,
-        kind: node.kind.or_else(|| usual_kind(node.powers)),
+        kind: node.kind.or_else(|| Kind::usual(node.powers)),
         powers: node.powers,
         source: source(node),
     }
@@ -139,11 +139,6 @@ fn source(node: &Node) -> Option<&'static Source> {
         let mut unnamed = node.args.iter().filter(|arg| arg.symbol.is_none());
         unnamed.find_map(|arg| source(arg))
     })
-}
-
-/// The kind that a dimension without a kind of its own is shown as.
-fn usual_kind(powers: Powers) -> Option<Kind> {
-    Kind::all().find(|kind| kind.dims() == powers)
 }
 
 fn term(node: &Node) -> Expr {
@@ -158,7 +153,7 @@ fn term(node: &Node) -> Expr {
         symbol: node.symbol.clone(),
         key,
         value: node.value,
-        kind: node.kind.or_else(|| usual_kind(node.powers)),
+        kind: node.kind.or_else(|| Kind::usual(node.powers)),
         powers: node.powers,
     })
 }

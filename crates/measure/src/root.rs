@@ -36,29 +36,34 @@ impl<D: Dimension> Quantity<D> {
         highest: f64,
         remainder: impl Fn(&Self) -> Quantity<E>,
     ) -> Result<Vec<Self>, MeasureError> {
-        let unknown = |x: f64| {
-            let mut node = Node::new(x, Op::Unknown, Vec::new(), D::POWERS);
-            node.symbol = Some(symbol.into());
-            Self::from_node(node)
-        };
-        let places = zeros(lowest, highest, |x| remainder(&unknown(x)).value())?;
+        let places = zeros(lowest, highest, |x| remainder(&unknown(symbol, x)).value())?;
         Ok(places
             .into_iter()
-            .map(|x| {
-                let unknown = unknown(x);
-                let remainder = remainder(&unknown);
-                let slope = slope_by(&remainder.node, &unknown.node);
-                let mut node = Node::new(
-                    x,
-                    Op::Solved { slope },
-                    vec![Rc::clone(&remainder.node)],
-                    D::POWERS,
-                );
-                node.symbol = Some(symbol.into());
-                Self::from_node(node)
-            })
+            .map(|place| Self::solved(symbol, place, &remainder))
             .collect())
     }
+
+    /// The unknown at a place that is known to make `remainder` zero: for a caller whose own search on plain numbers is
+    /// cheaper than one that traces every try.
+    pub fn solved<E: Dimension>(
+        symbol: &'static str,
+        place: f64,
+        remainder: impl Fn(&Self) -> Quantity<E>,
+    ) -> Self {
+        let unknown = unknown(symbol, place);
+        let remainder = remainder(&unknown);
+        let slope = slope_by(&remainder.node, &unknown.node);
+        let args = vec![Rc::clone(&remainder.node)];
+        let mut node = Node::new(place, Op::Solved { slope }, args, D::POWERS);
+        node.symbol = Some(symbol.into());
+        Self::from_node(node)
+    }
+}
+
+fn unknown<D: Dimension>(symbol: &'static str, place: f64) -> Quantity<D> {
+    let mut node = Node::new(place, Op::Unknown, Vec::new(), D::POWERS);
+    node.symbol = Some(symbol.into());
+    Quantity::from_node(node)
 }
 
 /// Every zero of `f` between the bounds: signs are compared at many places, then Brent's method narrows each change.

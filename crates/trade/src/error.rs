@@ -50,4 +50,21 @@ pub enum TradeError {
         /// How far they miss each other.
         gap: f64,
     },
+    /// A tyre's designation that stands for no tyre.
+    #[error("{0}")]
+    Tyre(#[from] crate::gearing::TyreFault),
+    /// A wheel without teeth, or with more than any axle has.
+    #[error("a gear wheel has 1 to 200 teeth")]
+    Teeth,
+    /// Torque points that make no curve.
+    #[error("a torque curve needs two points or more, each at its own engine speed")]
+    TorquePoints,
+    /// Peaks of torque and power that no engine has together.
+    #[error(
+        "peak power must come at a higher speed than peak torque, and ask for no more torque than that"
+    )]
+    TorquePeaks,
+    /// The limit that is asked for does not exist: nothing within reach stops the vehicle.
+    #[error("nothing limits it")]
+    NoLimit,
 }

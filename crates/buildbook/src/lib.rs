@@ -77,6 +77,7 @@ mod edit;
 mod entry;
 mod error;
 mod evaluate;
+pub mod example;
 pub mod field;
 mod finding;
 mod key;

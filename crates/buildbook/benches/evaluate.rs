@@ -1,0 +1,39 @@
+//! How long the evaluation of the example book takes: from nothing, and after one keystroke.
+#![allow(missing_docs)]
+
+use buildbook::{Edit, evaluate, example};
+use criterion::{Criterion, criterion_group, criterion_main};
+
+fn evaluation(c: &mut Criterion) {
+    let book = example::book();
+    c.bench_function("evaluate the example book from nothing", |b| {
+        b.iter(|| evaluate(&book, None))
+    });
+    let findings = evaluate(&book, None);
+    for (what, key, text) in [
+        ("wheelbase", "vehicle/wheelbase", "3190"),
+        ("final drive", "gearing/final_drive", "4.3"),
+        ("a name", "paint/name", "x"),
+    ] {
+        let edit: Edit = book.setting(key, Some(text.into()));
+        let after = book.with(&edit);
+        c.bench_function(&format!("evaluate after a keystroke: {what}"), |b| {
+            b.iter(|| evaluate(&after, Some(&findings)));
+        });
+    }
+    c.bench_function("all shares and ± of the example book", |b| {
+        b.iter(|| {
+            let findings = evaluate(&book, None);
+            buildbook::SHEETS
+                .iter()
+                .filter_map(|sheet| findings.found(sheet))
+                .flat_map(|found| found.results())
+                .filter_map(|(_, finding)| finding.as_ref().ok())
+                .map(|figure| figure.plus())
+                .sum::<f64>()
+        });
+    });
+}
+
+criterion_group!(benches, evaluation);
+criterion_main!(benches);

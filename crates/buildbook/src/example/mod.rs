@@ -1,0 +1,77 @@
+//! The example book: an invented 1967 flatbed lorry that carried hops on a farm, right-hand drive, going to left-hand drive for a
+//! vineyard abroad. Maker, places and figures are made up.
+
+mod costs;
+mod gearing;
+mod paint;
+mod springs;
+mod vehicle;
+
+use crate::{Book, Entry, Key, NAME_KEY};
+
+/// The identity of the example book.
+pub const ID: &str = "example";
+
+/// Entries of the example book as they would be typed, in metric units where bare.
+type Typed = &'static [(&'static str, &'static str)];
+
+const BOOK: Typed = &[
+    (NAME_KEY, "Hop lorry (example)"),
+    ("book/defaults", "1"),
+    ("book/currency", "GBP"),
+];
+
+/// The example book.
+#[must_use]
+pub fn book() -> Book {
+    let sheets = [
+        BOOK,
+        vehicle::ENTRIES,
+        gearing::ENTRIES,
+        springs::ENTRIES,
+        paint::ENTRIES,
+        costs::ENTRIES,
+    ];
+    let entries = sheets.into_iter().flatten();
+    Book::of(
+        ID,
+        entries.map(|(key, text)| (Key::from(*key), Entry::new(*text))),
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{Lack, RANK, SHEETS, State, evaluate, field_of};
+
+    #[test]
+    fn every_entry_of_the_example_stands_in_a_field_and_can_be_read() {
+        let book = book();
+        for (key, _) in book.entries() {
+            assert!(
+                field_of(key).is_some() || key.field() == RANK,
+                "{key} is no field"
+            );
+        }
+        let findings = evaluate(&book, None);
+        for sheet in SHEETS {
+            assert_eq!(
+                findings.found(sheet).map(|found| found.errors.as_slice()),
+                Some([].as_slice()),
+                "{sheet}"
+            );
+        }
+    }
+
+    #[test]
+    fn the_example_is_complete_on_the_vehicle_sheet() {
+        let findings = evaluate(&book(), None);
+        let found = findings.found("vehicle").unwrap();
+        assert_eq!(found.state(), State::Ready);
+        let lacking: Vec<_> = found
+            .results()
+            .filter(|(_, finding)| matches!(finding, Err(Lack::Needs(_))))
+            .collect();
+        assert!(lacking.is_empty(), "{lacking:?}");
+    }
+}

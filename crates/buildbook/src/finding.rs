@@ -7,7 +7,7 @@ use measure::{Figure, Kind, MeasureError, MoneyError, Quantity};
 use trade::TradeError;
 use trade::costs::Reckoned;
 
-use crate::{BookError, Key, Purchase, Read};
+use crate::{BookError, Given, Key, Purchase, Read};
 
 /// A result, or why there is none.
 pub type Finding = Result<Figure, Lack>;
@@ -218,6 +218,8 @@ pub struct Found {
     pub errors: Vec<(Key, BookError)>,
     /// Whether any entry was made.
     pub begun: bool,
+    /// What is assumed of blank fields because of other entries, as it would be typed; it goes before the field's own default.
+    assumed: HashMap<Key, &'static str>,
 }
 
 impl Found {
@@ -301,6 +303,25 @@ impl Found {
     /// All amounts of money with their names, in the order they were put in.
     pub fn amounts(&self) -> impl Iterator<Item = (&Rc<str>, &MoneyFinding)> {
         self.amounts.iter().map(|(id, finding)| (id, finding))
+    }
+
+    /// Fills a blank field with a default that follows from other entries, and remembers it for the page.
+    pub fn assume<D: measure::Dimension>(
+        &mut self,
+        given: &Given<Quantity<D>>,
+        text: &'static str,
+    ) -> Given<Quantity<D>> {
+        let filled = given.or_assumed(text);
+        if given.is_blank() && filled.is_assumed() {
+            self.assumed.insert(given.key().clone(), text);
+        }
+        filled
+    }
+
+    /// What is assumed of a blank field because of other entries, as it would be typed.
+    #[must_use]
+    pub fn assumption(&self, key: &Key) -> Option<&'static str> {
+        self.assumed.get(key).copied()
     }
 
     /// A result by its name.

@@ -103,7 +103,7 @@ pub use finding::{All, Finding, Found, Lack, MoneyFinding, Rank, Remark, SheetFi
 pub use key::{Key, RANK};
 pub use merge::{Differing, Merged, differences};
 pub use purchase::Purchase;
-pub use reader::{Answer, Asking, Given, Part, Read, Reader, Row, Sheet, ask};
+pub use reader::{Answer, Asking, AtLeastOne, Given, Part, Read, Reader, Row, Sheet, ask};
 pub use rows::Place;
 pub use typing::{doubt, typed};
 pub use work_back::{WorkBackError, WorkedBack, work_back};

@@ -82,6 +82,28 @@ impl<T> Given<T> {
     }
 }
 
+impl<D: Dimension> Given<Quantity<D>> {
+    /// The same, with this text as the default where the field is blank: for a default that follows from other entries.
+    pub(crate) fn or_assumed(&self, text: &str) -> Self {
+        let number = crate::field_of(&self.key).filter(|_| self.is_blank());
+        let read = |field: &'static Field| {
+            let asking = Asking {
+                key: &self.key,
+                field,
+                currency: Currency::EUR,
+            };
+            Quantity::read(&Entry::new(text), &asking).ok()
+        };
+        match number.and_then(read) {
+            Some(value) => Self {
+                key: self.key.clone(),
+                value: Value::Assumed(value),
+            },
+            None => self.clone(),
+        }
+    }
+}
+
 /// Reads the entries of one sheet, and notes what cannot be used.
 pub struct Reader<'b> {
     book: &'b Book,
@@ -331,6 +353,37 @@ impl<R: Row> Part for Vec<R> {
         ids.iter()
             .map(|id| R::read_at(reader, at.under(id)))
             .collect()
+    }
+}
+
+/// The rows of a list that always has one: while none is made, the first stands there with all that is assumed of it, and comes
+/// into being with the first entry in it.
+#[derive(Debug, Clone)]
+pub struct AtLeastOne<R>(Vec<R>);
+
+impl<R> std::ops::Deref for AtLeastOne<R> {
+    type Target = [R];
+    fn deref(&self) -> &[R] {
+        &self.0
+    }
+}
+
+impl<'a, R> IntoIterator for &'a AtLeastOne<R> {
+    type Item = &'a R;
+    type IntoIter = std::slice::Iter<'a, R>;
+    fn into_iter(self) -> Self::IntoIter {
+        self.0.iter()
+    }
+}
+
+impl<R: Row> Part for AtLeastOne<R> {
+    const ROW: Option<&'static Spec> = Some(R::SPEC);
+    fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self {
+        let mut rows = Vec::<R>::read(reader, at.clone(), item);
+        if rows.is_empty() {
+            rows.push(R::read_at(reader, at.under("1")));
+        }
+        Self(rows)
     }
 }
 

@@ -77,7 +77,7 @@ def scale(i):
         rows.append(row)
         right.append(0.0)
     volumes = np.linalg.solve(np.array(rows), np.array(right))
-    return np.cumsum(volumes * rho) * 1000
+    return np.cumsum(volumes * rho)
 
 
 def cheapest_tins(i):

@@ -67,4 +67,52 @@ pub enum TradeError {
     /// The limit that is asked for does not exist: nothing within reach stops the vehicle.
     #[error("nothing limits it")]
     NoLimit,
+    /// No leaf of the spring has the eyes.
+    #[error("a spring needs one main leaf, the one with the eyes")]
+    NoMainLeaf,
+    /// A leaf's width or thickness is nothing or less.
+    #[error("leaf {leaf} has no width or no thickness")]
+    LeafHasNoBody {
+        /// The number of the leaf in the pile, from 1.
+        leaf: usize,
+    },
+    /// A leaf ends inside the clamped length, so that nothing of it bends.
+    #[error("leaf {leaf} ends inside the seat")]
+    LeafWithinSeat {
+        /// The number of the leaf in the pile, from 1.
+        leaf: usize,
+    },
+    /// A helper leaf has neither a gap nor a loose arch, so nobody can say when it bears.
+    #[error("helper leaf {leaf} needs its gap or its loose arch")]
+    HelperWithoutGap {
+        /// The number of the leaf in the pile, from 1.
+        leaf: usize,
+    },
+    /// There is no leaf of this number.
+    #[error("there is no leaf {number} among {count}")]
+    NoSuchLeaf {
+        /// The number asked for.
+        number: usize,
+        /// How many leaves there are.
+        count: usize,
+    },
+    /// The shackle does not reach from its pin to the eye.
+    #[error("the shackle reaches eyes from {shortest} m to {longest} m apart")]
+    ShackleCannotReach {
+        /// The least distance between the eyes that it reaches (SI).
+        shortest: f64,
+        /// The greatest distance between the eyes that it reaches (SI).
+        longest: f64,
+    },
+    /// Too few measured points to draw a line through.
+    #[error("{have} points, and at least {need} different ones are needed")]
+    TooFewPoints {
+        /// How many there are.
+        have: usize,
+        /// How many are needed.
+        need: usize,
+    },
+    /// A quantity has no answer.
+    #[error(transparent)]
+    Measure(#[from] measure::MeasureError),
 }

@@ -123,9 +123,7 @@ impl Beam {
 
     fn length(&self, result: usize) -> Length {
         let length: Length = self.table.output(result);
-        length
-            .of_kind(Kind::Length)
-            .cited(&source::TOUCHING_LEAVES)
+        length.of_kind(Kind::Length).cited(&source::TOUCHING_LEAVES)
     }
 
     /// Stress at the seat in each leaf of the free assembled spring, upper face in tension positive.
@@ -179,7 +177,11 @@ impl Halves {
     /// The larger by size, sign kept.
     fn foremost(&self, of: impl Fn(&Half) -> &[f64], leaf: usize) -> f64 {
         let (front, rear) = (of(&self.front)[leaf], of(&self.rear)[leaf]);
-        if front.abs() >= rear.abs() { front } else { rear }
+        if front.abs() >= rear.abs() {
+            front
+        } else {
+            rear
+        }
     }
 }
 
@@ -221,7 +223,8 @@ fn solved(values: &[f64], shapes: &[Shape]) -> Vec<f64> {
         / (b * b * loaded.front.compliance_m_per_n + a * a * loaded.rear.compliance_m_per_n);
     let rise = |leaf: &HalfLeaf| leaf.curvature_per_m * leaf.length_m * leaf.length_m / 2.0;
     let loose = (rise(&front[0]) * b + rise(&rear[0]) * a) / span;
-    let unequal = (loaded.front.drop_m - free.front.drop_m) - (loaded.rear.drop_m - free.rear.drop_m);
+    let unequal =
+        (loaded.front.drop_m - free.front.drop_m) - (loaded.rear.drop_m - free.rear.drop_m);
     // Across each joint the bolt holds what the tips there push.
     let pull = free
         .front
@@ -240,9 +243,8 @@ fn solved(values: &[f64], shapes: &[Shape]) -> Vec<f64> {
     let leaves = shapes.len();
     results.extend((0..leaves).map(|leaf| free.foremost(|half| &half.root_moments_nm, leaf)));
     for state in [&loaded, &bumped] {
-        results.extend(
-            (0..leaves).map(|leaf| state.greatest(|half| &half.greatest_moments_nm, leaf)),
-        );
+        results
+            .extend((0..leaves).map(|leaf| state.greatest(|half| &half.greatest_moments_nm, leaf)));
     }
     results
 }
@@ -299,8 +301,7 @@ fn stepped_compliance(modulus: f64, leaves: &[f64], half: usize) -> f64 {
                 .filter(|leaf| leaf[half].min(eye) >= tip)
                 .map(|leaf| leaf[0])
                 .sum();
-            compliance +=
-                ((eye - inner).powi(3) - (eye - tip).powi(3)) / (3.0 * modulus * sum);
+            compliance += ((eye - inner).powi(3) - (eye - tip).powi(3)) / (3.0 * modulus * sum);
             inner = tip;
         }
     }

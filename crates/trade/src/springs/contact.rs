@@ -162,15 +162,14 @@ impl System {
         let mut shut = vec![false; gaps.len()];
         let mut forces = vec![0.0; gaps.len()];
         for _ in 0..=gaps.len() {
-            let mut changed = false;
-            for i in 0..gaps.len() {
-                if !shut[i] && self.gap(gaps, &forces, i) <= 0.0 {
-                    shut[i] = true;
-                    changed = true;
-                }
-            }
-            if !changed {
+            let overlapping: Vec<usize> = (0..gaps.len())
+                .filter(|&i| !shut[i] && self.gap(gaps, &forces, i) <= 0.0)
+                .collect();
+            if overlapping.is_empty() {
                 break;
+            }
+            for i in overlapping {
+                shut[i] = true;
             }
             forces = self.solve(gaps, &shut);
         }

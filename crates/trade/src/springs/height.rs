@@ -145,7 +145,7 @@ pub fn shackle_lean(shackle: &Shackle, eyes_apart: &Length) -> Result<Angle, Tra
     let q_squared = shackle.pins_apart.squared() + shackle.pin_higher.squared();
     let q = q_squared.sqrt().called("q");
     let cosine: Ratio = (&q_squared + s.squared() - c.squared()) / (&q * s * 2.0);
-    if !(cosine.value().abs() < 1.0) {
+    if cosine.value().abs() >= 1.0 || cosine.value().is_nan() {
         return Err(TradeError::ShackleCannotReach {
             shortest: (q.value() - s.value()).abs(),
             longest: q.value() + s.value(),

@@ -65,7 +65,5 @@ pub fn natural_frequency(rate: &SpringRate, load: &Force) -> Frequency {
 /// Definition.
 #[must_use]
 pub fn friction_height(friction: &Ratio, load: &Force, rate: &SpringRate) -> Length {
-    (load * friction / rate)
-        .of_kind(Kind::Length)
-        .called("s_f")
+    (load * friction / rate).of_kind(Kind::Length).called("s_f")
 }

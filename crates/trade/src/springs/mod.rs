@@ -22,14 +22,14 @@ mod tests;
 
 pub use arch::{camber, eye_to_eye, loose_curvature};
 pub use beam::{Beam, tight_rate};
-pub use change::{
-    as_new, block_for, free_arch_for, leaf_thickness_for, with_leaf, without_leaf,
-};
+pub use change::{as_new, block_for, free_arch_for, leaf_thickness_for, with_leaf, without_leaf};
 pub use handbook::{
     HelperStep, LEAF_NAMES, LeafEnds, LoadLine, common_curvature, even_nip, even_nip_bolt_pull,
     load_at_stress, load_line, load_stress, nip_stress, rate_of, stiffening_factor, stress,
 };
-pub use height::{Mounting, Seat, Shackle, lean_across, loaded_arch, rake, seat_turn, shackle_lean};
+pub use height::{
+    Mounting, Seat, Shackle, lean_across, loaded_arch, rake, seat_turn, shackle_lean,
+};
 pub use leaf::{Leaf, LeafKind, Pack, SeatRule, dead_length};
 pub use load::{friction_height, gravity, natural_frequency, spring_load};
 pub use press::{Going, PressPoint, PressTest, press_test, ram_area, ram_load};

@@ -111,7 +111,7 @@ pub fn press_test(points: &[PressPoint]) -> Result<PressTest, TradeError> {
         .filter_map(|going| Branch::of(points, going))
         .collect();
     let spread: f64 = branches.iter().map(Branch::spread).sum();
-    if !(spread > 0.0) {
+    if spread <= 0.0 || spread.is_nan() {
         return Err(TradeError::TooFewPoints {
             have: points.len(),
             need: 2,

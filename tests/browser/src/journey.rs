@@ -70,6 +70,15 @@ impl Journey {
         Self::with(machine.session()?, server, false).await
     }
 
+    /// Begins with pages from another folder.
+    ///
+    /// # Errors
+    /// When the server or the browser fails.
+    pub async fn begin_in(machine: &Machine, pages: &std::path::Path) -> Outcome<Self> {
+        let server = Server::start(pages, 0)?;
+        Self::with(machine.session()?, server, false).await
+    }
+
     /// Begins with the pages under a sub-path, as on a host that carries other things too.
     ///
     /// # Errors
@@ -255,6 +264,17 @@ impl Journey {
     pub async fn ask(&self, script: &str, arguments: Vec<Value>) -> Outcome<Value> {
         self.client
             .execute(script, arguments)
+            .await
+            .map_err(|error| format!("the page did not answer: {error}"))
+    }
+
+    /// Runs a script that calls its only argument with its answer when it has one.
+    ///
+    /// # Errors
+    /// When the script throws or does not answer.
+    pub async fn ask_later(&self, script: &str) -> Outcome<Value> {
+        self.client
+            .execute_async(script, vec![])
             .await
             .map_err(|error| format!("the page did not answer: {error}"))
     }

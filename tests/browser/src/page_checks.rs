@@ -1,11 +1,17 @@
 //! What must be true of every page, whatever it shows.
 
+use std::sync::LazyLock;
+
 use serde_json::json;
 
 use crate::{Journey, Outcome, scripts};
 
 /// The least side of anything to tap, in CSS pixels: a gloved finger.
 const LEAST_TARGET: u32 = 56;
+
+/// axe-core, where it could be had.
+static AXE: LazyLock<Option<String>> =
+    LazyLock::new(|| std::fs::read_to_string(xtask::setup::axe()?).ok());
 
 impl Journey {
     /// Nothing sticks out sideways, everything to tap is large enough and has a name, headings are in order, and the
@@ -27,10 +33,13 @@ impl Journey {
             (scripts::UNNAMED, vec![], ""),
         ] {
             let found = self.ask(script, arguments).await?;
-            for line in found.as_array().into_iter().flatten() {
-                wrong.push(format!("{what}{}", line.as_str().unwrap_or("?")));
-            }
+            wrong.extend(
+                texts(&found)
+                    .into_iter()
+                    .map(|line| format!("{what}{line}")),
+            );
         }
+        wrong.extend(self.barriers().await?);
         wrong.extend(self.console_errors().await?);
         if wrong.is_empty() {
             Ok(())
@@ -42,4 +51,27 @@ impl Journey {
             ))
         }
     }
+
+    /// What axe-core finds against WCAG 2.2, levels A and AA.
+    async fn barriers(&self) -> Outcome<Vec<String>> {
+        let Some(axe) = AXE.as_ref() else {
+            return Ok(Vec::new());
+        };
+        self.ask(&format!("if (!window.axe) {{ {axe} }}"), vec![])
+            .await?;
+        let found = self
+            .client
+            .execute_async(scripts::BARRIERS, vec![])
+            .await
+            .map_err(|error| format!("axe-core: {error}"))?;
+        Ok(texts(&found))
+    }
+}
+
+fn texts(list: &serde_json::Value) -> Vec<String> {
+    list.as_array()
+        .into_iter()
+        .flatten()
+        .map(|line| line.as_str().unwrap_or("?").to_owned())
+        .collect()
 }

@@ -119,3 +119,12 @@ if (!document.documentElement.lang) wrong.push("no language");
 if (document.querySelectorAll("main").length !== 1) wrong.push(`${document.querySelectorAll("main").length} main parts`);
 return wrong;
 "##;
+
+/// Runs axe-core, which must be in the page; gives a line for each thing found.
+pub(crate) const BARRIERS: &str = r#"
+const done = arguments[arguments.length - 1];
+axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"], resultTypes: ["violations"] }).then(
+  (result) => done(result.violations.map((v) => `${v.id} (${v.impact}): ${v.nodes[0].html.slice(0, 120)} ${(v.nodes[0].any[0] ?? v.nodes[0].all[0])?.message ?? v.help}`)),
+  (error) => done(["axe-core: " + error]),
+);
+"#;

@@ -5,6 +5,7 @@ use std::pin::Pin;
 use crate::{Machine, Outcome};
 
 mod opening;
+mod versions;
 
 /// A journey under way.
 pub type Running<'a> = Pin<Box<dyn Future<Output = Outcome> + 'a>>;
@@ -31,5 +32,5 @@ pub(crate) use cases;
 
 /// Every journey, in the order of the job.
 pub fn all() -> impl Iterator<Item = &'static Case> {
-    [opening::CASES].into_iter().flatten()
+    [opening::CASES, versions::CASES].into_iter().flatten()
 }

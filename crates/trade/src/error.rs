@@ -115,4 +115,13 @@ pub enum TradeError {
     /// A quantity has no answer.
     #[error(transparent)]
     Measure(#[from] measure::MeasureError),
+    /// A computed torque is never for steering, brakes or wheel fixings: the maker's figure only.
+    #[error("only the vehicle maker's figure serves here")]
+    MakersFigureOnly,
+    /// No pack of the shims to hand comes within the tolerance; what the nearest comes to (metres).
+    #[error("no pack comes within the tolerance; the nearest comes to {nearest} m")]
+    NoPack {
+        /// What the nearest pack comes to.
+        nearest: f64,
+    },
 }

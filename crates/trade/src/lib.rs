@@ -3,10 +3,12 @@
 pub mod conversion;
 pub mod costs;
 mod error;
+pub mod final_drive;
 pub mod gearing;
 pub mod marking;
 pub mod paint;
 pub mod springs;
+pub mod torque;
 pub mod vehicle;
 
 pub use error::TradeError;

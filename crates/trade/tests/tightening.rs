@@ -1,0 +1,178 @@
+//! Torque settings: threads, computed figures, wrenches and order.
+
+use measure::{Force, Length, Ratio, Torque, unit};
+use proptest::prelude::*;
+use trade::TradeError;
+use trade::torque::*;
+
+fn mm(value: f64) -> Length {
+    Length::of(value, &unit::MILLIMETRE)
+}
+
+fn near(a: f64, b: f64, within: f64) -> bool {
+    (a - b).abs() <= within
+}
+
+fn joint(name: &str, class: &str, friction: f64, bearing: f64, hole: f64) -> Joint {
+    let thread = size(name).expect("a standard thread").thread();
+    Joint {
+        purpose: Purpose::Other,
+        grade: grade(class, &thread.major).expect("a class"),
+        thread,
+        friction: Friction {
+            thread: Ratio::exact(friction),
+            head: Ratio::exact(friction),
+        },
+        head: Head {
+            bearing: mm(bearing),
+            hole: mm(hole),
+        },
+        shank: None,
+        use_of_yield: Ratio::exact(0.9),
+        scatter: Scatter::TorqueWrench,
+    }
+}
+
+#[test]
+fn fine_threads_come_to_the_published_figures() {
+    // VDI 2230 (2001) as printed in a fastener maker's catalogue: M8x1, M12x1.25, M16x1.5 at 0.12, class 8.8.
+    for (name, bearing, hole, clamp, torque, within) in [
+        ("M8x1", 11.63, 9.0, 20.2, 26.1, 0.15),
+        ("M12x1.25", 16.63, 13.5, 48.0, 90.0, 0.6),
+        ("M16x1.5", 22.49, 17.5, 87.6, 218.0, 0.6),
+    ] {
+        let found = tightening(&joint(name, "8.8", 0.12, bearing, hole)).expect("a figure");
+        assert!(
+            near(found.clamp.value() / 1000.0, clamp, 0.15),
+            "{name}: {:?}",
+            found.clamp
+        );
+        assert!(
+            near(found.torque.value(), torque, within),
+            "{name}: {:?}",
+            found.torque
+        );
+    }
+}
+
+#[test]
+fn steering_brakes_and_wheels_take_the_makers_figure_only() {
+    for purpose in [Purpose::Steering, Purpose::Brakes, Purpose::Wheels] {
+        let asked = Joint {
+            purpose,
+            ..joint("M10", "8.8", 0.12, 14.63, 11.0)
+        };
+        assert_eq!(
+            tightening(&asked).unwrap_err(),
+            TradeError::MakersFigureOnly
+        );
+    }
+}
+
+#[test]
+fn an_unknown_class_and_friction_out_of_all_reason_are_refused() {
+    assert!(grade("8.9", &mm(10.0)).is_none());
+    assert!(grade("9.8", &mm(20.0)).is_none());
+    let dry = joint("M10", "8.8", 0.9, 14.63, 11.0);
+    assert!(matches!(
+        tightening(&dry),
+        Err(TradeError::OutOfRange {
+            entry: "thread friction",
+            ..
+        })
+    ));
+}
+
+#[test]
+fn a_thread_is_found_however_it_is_spaced() {
+    for (typed, name) in [
+        ("m10 x 1.25", "M10x1.25"),
+        ("3/8 unf", "3/8-24 UNF"),
+        ("2ba", "2 BA"),
+        ("M8", "M8"),
+        ("1/2 bsf", "1/2 BSF"),
+    ] {
+        assert_eq!(size(typed).map(|size| size.name), Some(name), "{typed}");
+    }
+    assert!(size("M7.3").is_none());
+}
+
+#[test]
+fn an_extension_in_line_lowers_the_setting_and_one_at_a_right_angle_changes_nothing() {
+    // A hand-tool maker's leaflet: 20 lbf·ft, 12 in wrench, 3 in in line: 16.
+    let wanted = Torque::of(20.0, &unit::POUND_FOOT);
+    let (wrench, extension) = (Length::of(12.0, &unit::INCH), Length::of(3.0, &unit::INCH));
+    let in_line =
+        extension_setting(&wanted, &wrench, &extension, &Ratio::exact(0.0)).expect("a setting");
+    assert!(near(in_line.in_unit(&unit::POUND_FOOT), 16.0, 1e-9));
+    let square = Ratio::exact(std::f64::consts::FRAC_PI_2);
+    let across = extension_setting(&wanted, &wrench, &extension, &square).expect("a setting");
+    assert!(near(across.value(), wanted.value(), 1e-9));
+}
+
+#[test]
+fn a_wrench_beyond_its_range_says_what_it_can_do() {
+    let wrench = WrenchClass {
+        lowest: 40.0,
+        highest: 200.0,
+    };
+    assert!(in_range(&Torque::exact(100.0), wrench).is_ok());
+    let refused = in_range(&Torque::exact(250.0), wrench);
+    assert_eq!(
+        refused,
+        Err(TradeError::OutOfRange {
+            entry: "wrench setting",
+            lowest: 40.0,
+            highest: 200.0
+        })
+    );
+}
+
+#[test]
+fn a_circle_is_tightened_crosswise() {
+    assert_eq!(circle_order(4)[..2], [0, 2]);
+    assert_eq!(circle_order(6)[..2], [0, 3]);
+    for bolts in [3, 4, 5, 6, 8, 10, 12] {
+        let mut order = circle_order(bolts);
+        order.sort_unstable();
+        assert_eq!(order, (0..bolts).collect::<Vec<_>>());
+    }
+}
+
+#[test]
+fn a_rectangle_is_tightened_from_the_middle_outwards() {
+    let order = rectangle_order(2, 5);
+    assert_eq!(
+        {
+            let mut middle = order[..2].to_vec();
+            middle.sort_unstable();
+            middle
+        },
+        [2, 7]
+    );
+    let mut corners = order[6..].to_vec();
+    corners.sort_unstable();
+    assert_eq!(corners, [0, 4, 5, 9]);
+}
+
+proptest! {
+    #[test]
+    fn torque_to_clamp_load_and_back(friction in 0.08..0.2f64, which in 0usize..4) {
+        let (name, bearing, hole) = [("M8", 11.63, 9.0), ("M12", 16.63, 13.5), ("3/8-24 UNF", 14.0, 10.0), ("3/8 BSF", 14.0, 10.0)][which];
+        let asked = joint(name, "8.8", friction, bearing, hole);
+        let found = tightening(&asked).expect("a figure");
+        let back = clamp_load_of(&found.torque, &asked);
+        prop_assert!(near(back.value(), found.clamp.value(), 1e-9 * found.clamp.value()));
+        prop_assert!(found.share_of_yield.value() <= 0.9);
+        prop_assert!(Force::value(&found.least_clamp) < found.clamp.value());
+    }
+
+    #[test]
+    fn stages_rise_and_end_on_the_figure(figure in 5.0..500.0f64, count in 1usize..6) {
+        let figure = Torque::exact(figure);
+        let stages = stages(&figure, count);
+        prop_assert_eq!(stages.len(), count);
+        prop_assert!(stages.windows(2).all(|pair| pair[0].value() < pair[1].value()));
+        prop_assert_eq!(stages[count - 1].value(), figure.value());
+    }
+}

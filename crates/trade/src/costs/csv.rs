@@ -50,7 +50,6 @@ impl Separator {
 
 /// What was odd in a table that was read; the cells are kept all the same.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[non_exhaustive]
 pub enum TableFault {
     /// A quote that was opened in this line and never closed.
     OpenQuote {

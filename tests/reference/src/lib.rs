@@ -13,6 +13,7 @@ mod units;
 
 pub mod costs;
 pub mod gearing;
+pub mod marking;
 pub mod measure;
 pub mod paint;
 pub mod springs;
@@ -48,5 +49,10 @@ pub const SUBJECTS: &[Subject] = &[
         name: "costs",
         least: 30,
         computed: costs::computed,
+    },
+    Subject {
+        name: "marking",
+        least: 30,
+        computed: marking::computed,
     },
 ];

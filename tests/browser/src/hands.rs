@@ -36,7 +36,7 @@ impl Journey {
         self.drawn().await
     }
 
-    /// Taps a field, replaces what it holds by this text, and leaves it. Counts as one entry.
+    /// Taps a field, and replaces what it holds by this text. Counts as one entry.
     ///
     /// # Errors
     /// When there is no such field or it does not take the text.
@@ -106,13 +106,15 @@ impl Journey {
             }
             // One key for each choice.
             _ => {
-                self.tap(&format!(
-                    "{selector}[value=\"{value}\"], {selector} [value=\"{value}\"]"
-                ))
-                .await?;
+                self.tap(&format!("{selector} [data-choice=\"{value}\"]"))
+                    .await?;
             }
         }
         self.drawn().await?;
+        let held = self.entry(key).await?;
+        if held != value {
+            return Err(format!("{key}: chose `{value}`, and it holds `{held}`"));
+        }
         self.entries.set(self.entries.get() + 1);
         Ok(())
     }

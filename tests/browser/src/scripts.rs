@@ -24,11 +24,13 @@ const element = document.querySelector(arguments[0]);
 return element ? (element.innerText ?? element.textContent) : null;
 "#;
 
-/// What a field holds.
+/// What a field holds: its text, its tick, or the choice that is taken.
 pub(crate) const HELD: &str = r#"
 const element = document.querySelector(arguments[0]);
 if (!element) return null;
-return element.type === "checkbox" ? String(element.checked) : element.value;
+if (element.type === "checkbox") return String(element.checked);
+if ("value" in element && element.tagName !== "BUTTON") return element.value;
+return element.querySelector("[aria-checked=true]")?.dataset.choice ?? "";
 "#;
 
 /// Every result on the page, by its name.
@@ -38,7 +40,9 @@ return Object.fromEntries([...document.querySelectorAll("[data-result]")].map((e
 
 /// Every entry on the page, by its key.
 pub(crate) const ENTRIES: &str = r#"
-return Object.fromEntries([...document.querySelectorAll("[data-key]")].filter((e) => "value" in e).map((e) => [e.dataset.key, e.type === "checkbox" ? String(e.checked) : e.value]));
+return Object.fromEntries([...document.querySelectorAll("[data-key]")].map((e) => [e.dataset.key,
+  e.type === "checkbox" ? String(e.checked) : "value" in e && e.tagName !== "BUTTON" ? e.value :
+  e.querySelector("[aria-checked=true]")?.dataset.choice ?? ""]));
 "#;
 
 /// Done when what was typed has been drawn. (A page in the background draws nothing, so a moment's patience is enough.)

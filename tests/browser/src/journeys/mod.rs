@@ -4,8 +4,14 @@ use std::pin::Pin;
 
 use crate::{Machine, Outcome};
 
+mod costs;
+mod gearing;
 mod opening;
+mod paint;
+mod springs;
+mod vehicle;
 mod versions;
+mod whole_job;
 
 /// A journey under way.
 pub type Running<'a> = Pin<Box<dyn Future<Output = Outcome> + 'a>>;
@@ -32,5 +38,7 @@ pub(crate) use cases;
 
 /// Every journey, in the order of the job.
 pub fn all() -> impl Iterator<Item = &'static Case> {
-    [opening::CASES, versions::CASES].into_iter().flatten()
+    [opening::CASES, versions::CASES, whole_job::CASES]
+        .into_iter()
+        .flatten()
 }

@@ -74,4 +74,18 @@ mod tests {
             .collect();
         assert!(lacking.is_empty(), "{lacking:?}");
     }
+
+    #[test]
+    fn the_example_is_complete_on_the_costs_sheet() {
+        let findings = evaluate(&book(), None);
+        let costs = &findings.costs;
+        assert_eq!(costs.found.state(), State::Ready);
+        let lacking: Vec<_> = costs
+            .found
+            .amounts()
+            .filter(|(_, finding)| finding.is_err())
+            .collect();
+        assert!(lacking.is_empty(), "{lacking:?}");
+        assert!(costs.settlement.is_ok() && costs.worth.is_ok());
+    }
 }

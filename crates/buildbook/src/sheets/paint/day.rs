@@ -1,6 +1,6 @@
 //! The day: timetable of coats, dew point, compressed air.
 
-use measure::{Flow, Kind, Standing, Temperature};
+use measure::{Flow, Kind, Standing, Temperature, Time};
 use trade::paint::{
     CoatTime, LayerTimes, compressed_air_time, dew_point, free_air, least_metal_temperature,
     load_on_compressor, timetable,
@@ -22,33 +22,27 @@ pub(super) fn show_timetable(system: &PaintSystem, reckoned: &[Reckoned], found:
     for coat in &coats {
         let layer = &system.layers[coat.layer];
         let place = format!("{}/{}/{}", system.id(), layer.id(), coat.coat);
-        found.show(
-            format!("paint/start/{place}"),
-            Kind::Time,
-            &Ok(coat.start.clone()),
-        );
-        found.show(
-            format!("paint/end/{place}"),
-            Kind::Time,
-            &Ok(coat.end.clone()),
-        );
-        found.show(
-            format!("paint/next_from/{place}"),
-            Kind::Time,
-            &Ok(coat.next_from.clone()),
-        );
+        show_time("start", &place, &coat.start, found);
+        show_time("end", &place, &coat.end, found);
+        show_time("next_from", &place, &coat.next_from, found);
         if let Some(until) = &coat.next_until {
-            found.show(
-                format!("paint/next_until/{place}"),
-                Kind::Time,
-                &Ok(until.clone()),
-            );
+            show_time("next_until", &place, until, found);
         }
     }
     for missed in coats.iter().filter(|coat| window_is_shut(coat)) {
         let layer = &system.layers[missed.layer];
         found.remark(Remark::new(Rank::Caution, "window_shut").at(layer.latest_over.key().clone()));
     }
+}
+
+/// A time on the clock, in the unit in which one would say it.
+fn show_time(what: &str, place: &str, time: &Time, found: &mut Found) {
+    let kind = match time.value() / 3600.0 {
+        hours if hours > 72.0 => Kind::Days,
+        hours if hours > 3.0 => Kind::Duration,
+        _ => Kind::Time,
+    };
+    found.show(format!("paint/{what}/{place}"), kind, &Ok(time.clone()));
 }
 
 /// Whether the next layer may begin only after it should have begun.

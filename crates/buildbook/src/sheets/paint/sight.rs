@@ -62,15 +62,17 @@ impl Sight<'_> {
         );
     }
 
-    /// One mix: as large as was asked for, or as the pot life divides the whole.
+    /// One mix: as large as was asked for, or as the pot life divides the whole, to the next 10 mL. It is what is set out to
+    /// be poured, so it is exact: what the scale shows then is in doubt by the densities alone.
     fn mix(&self, one: &Reckoned) -> Result<Volume, Lack> {
         if !self.layer.mix_size.is_blank() {
             return self.layer.mix_size.ask().cloned();
         }
+        const STEP: f64 = 1e-5;
         let (litres, mixes) = (one.litres.clone(), one.mixes.clone()).all()?;
-        Ok((litres / f64::from(mixes.count))
-            .called("V_mix")
-            .of_kind(Kind::Volume))
+        let each = litres.value() / f64::from(mixes.count);
+        let mix = Volume::exact((each / STEP - 1e-9).ceil() * STEP);
+        Ok(mix.called("V_mix").of_kind(Kind::Volume))
     }
 
     fn show_mix(&self, one: &Reckoned, needs: &mut Needs, found: &mut Found) {

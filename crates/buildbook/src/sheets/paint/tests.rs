@@ -277,3 +277,17 @@ fn openings_are_taken_off_and_an_opening_too_large_is_refused_in_its_place() {
         Some("paint/panels/1/openings")
     );
 }
+
+#[test]
+fn the_example_is_complete_on_the_paint_sheet() {
+    let found = evaluate(&crate::example::book(), None);
+    let paint = &found.paint.found;
+    let lacking: Vec<_> = paint
+        .results()
+        .filter(|(_, finding)| finding.is_err())
+        .collect();
+    assert!(lacking.is_empty(), "{lacking:?}");
+    assert!(paint.errors.is_empty(), "{:?}", paint.errors);
+    assert!(paint.amounts().all(|(_, amount)| amount.is_ok()));
+    assert!(paint.purchases.len() > 6);
+}

@@ -1,6 +1,6 @@
 //! From a keystroke to an entry: the text as typed, with what is needed to read it again in the same way under any settings.
 
-use measure::{Ambiguous, Ask, Doubt, Manner, Mark, MoneyAsk, System};
+use measure::{Ambiguous, Ask, Manner, Mark, MoneyAsk, System};
 
 use crate::field::{Field, Finest, Form, Number};
 use crate::{Book, Edit, Entry, Key, field_of};
@@ -71,9 +71,9 @@ fn typed_number(number: &Number, entry: Entry, manner: &Manner) -> Entry {
         Some(mark) => entry.with_mark(mark),
         None => entry,
     };
-    match reading.ambiguous.map(|ambiguous| ambiguous.doubt) {
-        Some(Doubt::Unit { understood, .. }) if !reading.bare => entry.in_unit(understood.symbol),
-        _ => entry,
+    match reading.shared {
+        Some(unit) => entry.in_unit(unit.symbol),
+        None => entry,
     }
 }
 
@@ -137,6 +137,23 @@ mod tests {
         assert!((value - 3.048).abs() < 1e-12);
         let (entry, value) = value_of(key, "3 m", &imperial);
         assert_eq!((entry.unit, value), (None, 3.0));
+    }
+
+    #[test]
+    fn a_ton_stays_the_ton_of_the_country_it_was_typed_in() {
+        for (system, pounds) in [
+            (System::UnitedStates, 2000.0),
+            (System::Imperial, 2240.0),
+            (System::Metric, 2240.0),
+        ] {
+            let manner = Manner::of(system);
+            let book = Book::new("b");
+            let book = book.with(&book.typing(&"vehicle/payload".into(), "1 ton", &manner));
+            let payload = VehicleSheet::read(&book).sheet.payload;
+            let kilograms = payload.value().map_or(f64::NAN, measure::Quantity::value);
+            // 0.453 592 37 kg to the pound: NIST SP 811, B.8.
+            assert!((kilograms - pounds * 0.453_592_37).abs() < 1e-9);
+        }
     }
 
     #[test]

@@ -1,7 +1,6 @@
 //! What a typed entry was understood to say, and the tools whose usual error stands in for an untyped ±.
 
 use crate::mark::Mark;
-use crate::read::Gauge;
 use crate::unit::{self, Unit};
 
 /// Where the ± of a reading comes from.
@@ -33,6 +32,9 @@ pub struct Reading {
     /// The decimal mark that the meaning of the text hangs on: keep it with the text, so that a book with another mark
     /// understands the same. None where the text says it all.
     pub mark: Option<Mark>,
+    /// The unit whose bare name another country fills differently (`gal`, `cwt`, `ton`), as understood: keep it with the
+    /// text for the same reason. None where every unit was named in full.
+    pub shared: Option<&'static Unit>,
     /// What was typed could also mean something else: ask.
     pub ambiguous: Option<Ambiguous>,
 }
@@ -49,6 +51,7 @@ impl Reading {
             unit,
             bare: false,
             mark: None,
+            shared: None,
             ambiguous: None,
         }
     }
@@ -75,13 +78,6 @@ pub enum Doubt {
         understood: Mark,
         /// The decimal mark that gives the other value.
         otherwise: Mark,
-    },
-    /// A gauge number without the name of its series: `16 gauge`.
-    Gauge {
-        /// The series that was taken.
-        understood: Gauge,
-        /// The series that it could also be.
-        otherwise: Gauge,
     },
     /// A unit name that two countries fill differently: `gal`, `pt`, `fl oz`, `cwt`, `ton`; or a bare `5/16` in a field
     /// for millimetres.

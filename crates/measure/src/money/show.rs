@@ -23,6 +23,10 @@ impl Money {
         let minus = if self.is_negative() { "\u{2212}" } else { "" };
         let sign = self.currency().sign_beside(home);
         match (sign, mark) {
+            // The stop of an abbreviation would run into the figures.
+            (Some(sign), Mark::Point) if sign.ends_with('.') => {
+                format!("{minus}{sign}\u{a0}{figures}")
+            }
             (Some(sign), Mark::Point) => format!("{minus}{sign}{figures}"),
             (Some(sign), Mark::Comma) => format!("{minus}{figures}\u{a0}{sign}"),
             (None, _) => format!("{minus}{figures}\u{a0}{}", self.currency()),

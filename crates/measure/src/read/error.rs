@@ -81,6 +81,9 @@ pub enum EntryProblem {
     /// A gauge number that the gauge does not have.
     #[error("there is no such gauge number")]
     UnknownGauge,
+    /// A gauge number without its series: `16 gauge` is one thickness in Britain (SWG) and another in America (ga).
+    #[error("`gauge` alone may be SWG or ga")]
+    GaugeSeries,
     /// A value below nought where none can be.
     #[error("the value cannot be negative")]
     Negative,

@@ -31,11 +31,7 @@ pub(super) enum Amount {
     /// One value, in one part or several: `412.5 mm`, `12 cwt 2 qr 14 lb`.
     Parts(Vec<Term>),
     /// `18 SWG`.
-    Gauge {
-        gauge: Gauge,
-        other: Option<Gauge>,
-        number: i32,
-    },
+    Gauge { gauge: Gauge, number: i32 },
     /// `1 in 40` or `4.11:1`.
     Quotient {
         over: Number,
@@ -190,7 +186,7 @@ fn sign(cursor: &mut Cursor<'_>) -> bool {
 
 fn amount(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Result<Amount, Fault> {
     if has_gauges(kind)
-        && let Some(gauge) = gauge(cursor, system)?
+        && let Some(gauge) = gauge(cursor)?
     {
         return Ok(gauge);
     }
@@ -265,6 +261,7 @@ fn parts(
                     part_of(above.unit).ok_or((at.end..at.end, EntryProblem::UnitMissing))?;
                 Named {
                     unit,
+                    is_shared: false,
                     other: None,
                     at: at.end..at.end,
                 }
@@ -306,9 +303,9 @@ fn unit_behind(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Option<Na
 }
 
 /// A gauge number: `18 SWG`, `SWG 18`, `2/0 SWG`, `16 ga`; nothing is taken where there is none.
-fn gauge(cursor: &mut Cursor<'_>, system: System) -> Result<Option<Amount>, Fault> {
+fn gauge(cursor: &mut Cursor<'_>) -> Result<Option<Amount>, Fault> {
     let back = cursor.at;
-    let mut series = gauge_name(cursor, system);
+    let mut series = gauge_name(cursor)?;
     cursor.skip_gap();
     let start = cursor.at;
     let digits = cursor.take_digits();
@@ -317,8 +314,10 @@ fn gauge(cursor: &mut Cursor<'_>, system: System) -> Result<Option<Amount>, Faul
     cursor.at += 2 * usize::from(noughts);
     let end = cursor.at;
     cursor.skip_gap();
-    series = series.or_else(|| gauge_name(cursor, system));
-    let Some((gauge, other)) = series.filter(|_| !digits.is_empty()) else {
+    if series.is_none() && !digits.is_empty() {
+        series = gauge_name(cursor)?;
+    }
+    let Some(gauge) = series.filter(|_| !digits.is_empty()) else {
         cursor.at = back;
         return Ok(None);
     };
@@ -327,37 +326,24 @@ fn gauge(cursor: &mut Cursor<'_>, system: System) -> Result<Option<Amount>, Faul
         .ok()
         .map(|number| if noughts { 1 - number } else { number });
     match number.filter(|number| gauge.thickness(*number).is_some()) {
-        Some(number) => Ok(Some(Amount::Gauge {
-            gauge,
-            other,
-            number,
-        })),
+        Some(number) => Ok(Some(Amount::Gauge { gauge, number })),
         None => Err((start..end, EntryProblem::UnknownGauge)),
     }
 }
 
-/// The series a gauge word means, and the one it could mean where the book's system does not settle it.
-fn gauge_name(cursor: &mut Cursor<'_>, system: System) -> Option<(Gauge, Option<Gauge>)> {
-    use Gauge::{ManufacturersStandard, StandardWire};
+/// The series a gauge word means. `gauge` alone is said of both and is refused.
+fn gauge_name(cursor: &mut Cursor<'_>) -> Result<Option<Gauge>, Fault> {
+    let start = cursor.at;
     if cursor.take_word("swg") {
-        return Some((StandardWire, None));
+        return Ok(Some(Gauge::StandardWire));
     }
-    if cursor.take_word("msg") {
-        return Some((ManufacturersStandard, None));
+    if cursor.take_word("msg") || cursor.take_word("ga") {
+        return Ok(Some(Gauge::ManufacturersStandard));
     }
-    // `ga` is American usage; `gauge` is said on both sides.
-    if cursor.take_word("ga") {
-        let doubt = (system != System::UnitedStates).then_some(StandardWire);
-        return Some((ManufacturersStandard, doubt));
+    if cursor.take_word("gauge") || cursor.take_word("g") {
+        return Err((start..cursor.at, EntryProblem::GaugeSeries));
     }
-    if cursor.take_word("gauge") {
-        return Some(match system {
-            System::Metric => (StandardWire, Some(ManufacturersStandard)),
-            System::Imperial => (StandardWire, None),
-            System::UnitedStates => (ManufacturersStandard, None),
-        });
-    }
-    None
+    Ok(None)
 }
 
 fn tolerance(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Result<Tolerance, Fault> {

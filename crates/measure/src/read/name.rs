@@ -16,6 +16,8 @@ const LONGEST: usize = 32;
 #[derive(Debug, Clone)]
 pub(super) struct Named {
     pub(super) unit: &'static Unit,
+    /// Another country has a unit of this name.
+    pub(super) is_shared: bool,
     /// The unit of the same name in another country, where the book's own system does not settle it.
     pub(super) other: Option<&'static Unit>,
     pub(super) at: Range<usize>,
@@ -41,11 +43,16 @@ pub(super) fn unit_here(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> 
     })?;
     let at = cursor.at..end;
     cursor.at = end;
-    let (unit, other) = meant(
-        units_of(kind).filter(|unit| is_called(unit, &spelling)),
-        system,
-    )?;
-    Some(Named { unit, other, at })
+    let named: Vec<_> = units_of(kind)
+        .filter(|unit| is_called(unit, &spelling))
+        .collect();
+    let (unit, other) = meant(&named, system)?;
+    Some(Named {
+        unit,
+        is_shared: named.len() > 1,
+        other,
+        at,
+    })
 }
 
 fn is_called(unit: &Unit, spelling: &str) -> bool {
@@ -87,18 +94,17 @@ fn with_per(written: &[char]) -> String {
 
 /// Of units that share a name, the one that the book's system means; and the other one where the system is neither.
 fn meant(
-    named: impl Iterator<Item = &'static Unit>,
+    named: &[&'static Unit],
     system: System,
 ) -> Option<(&'static Unit, Option<&'static Unit>)> {
-    let named: Vec<&'static Unit> = named.collect();
     let of = |wanted: System| {
         named
             .iter()
             .copied()
             .find(|unit| unit.system == Some(wanted))
     };
-    if named.len() < 2 {
-        return named.first().map(|unit| (*unit, None));
+    if let [only] = named {
+        return Some((only, None));
     }
     match (of(system), of(System::Imperial), of(System::UnitedStates)) {
         (Some(own), _, _) => Some((own, None)),

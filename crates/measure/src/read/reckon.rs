@@ -39,6 +39,7 @@ pub(super) fn reading(entry: &Entry, ask: &Ask, mark: Mark) -> Result<Reading, F
         unit,
         bare,
         mark: None,
+        shared: shared_unit(entry),
         ambiguous: None,
     })
 }
@@ -51,11 +52,7 @@ fn unit_of(entry: &Entry, ask: &Ask) -> (&'static Unit, bool) {
             .and_then(|part| part.unit.as_ref())
             .map(|named| named.unit),
         Amount::Gauge { .. } => Some(&unit::INCH),
-        Amount::Quotient { .. } => Some(if ask.kind == Kind::Angle {
-            &unit::RADIAN
-        } else {
-            &unit::ONE
-        }),
+        Amount::Quotient { .. } => Some(ask.bare),
     };
     match typed.or_else(|| unit_of_tolerance(entry, ask)) {
         Some(unit) => (unit, false),
@@ -90,9 +87,7 @@ fn value(
     };
     let sign = if entry.negative { -1.0 } else { 1.0 };
     match &entry.amount {
-        Amount::Gauge { gauge, number, .. } => {
-            Ok(sign * gauge.thickness(*number).unwrap_or(f64::NAN))
-        }
+        Amount::Gauge { gauge, number } => Ok(sign * gauge.thickness(*number).unwrap_or(f64::NAN)),
         Amount::Quotient {
             over,
             under,
@@ -275,6 +270,18 @@ fn side(
     Ok((step, step))
 }
 
+/// The unit whose bare name another country fills differently.
+fn shared_unit(entry: &Entry) -> Option<&'static Unit> {
+    let Amount::Parts(parts) = &entry.amount else {
+        return None;
+    };
+    let named = parts.iter().filter_map(|part| part.unit.as_ref());
+    named
+        .filter(|named| named.is_shared)
+        .map(|named| named.unit)
+        .next()
+}
+
 /// A name that two countries fill differently, where the book's system is neither; or a fraction of an inch typed bare
 /// in a field for millimetres.
 pub(super) fn other_unit(
@@ -291,20 +298,6 @@ pub(super) fn other_unit(
         })
     };
     match &entry.amount {
-        Amount::Gauge {
-            gauge,
-            other: Some(other),
-            number,
-        } => {
-            let otherwise = other.thickness(*number)?;
-            ambiguous(
-                Doubt::Gauge {
-                    understood: *gauge,
-                    otherwise: *other,
-                },
-                otherwise,
-            )
-        }
         Amount::Parts(parts) => {
             let shared = parts
                 .iter()

@@ -8,7 +8,7 @@
 /// | the field's type | its form |
 /// | --- | --- |
 /// | `Given<Length>` or any other quantity | `number("L", Kind::Length)`, `count("n")` |
-/// | `Given<Rc<str>>` | `text()` |
+/// | `Given<Rc<str>>` | `text()`, or `one_of("paint/systems")` for the id of a row of that list |
 /// | `Given<&'static str>` | `choice(&["radial", "diagonal"])` |
 /// | `Given<bool>` | `yes_no()` |
 /// | `Given<Money>` | `money()`, or `price()` for a unit price |

@@ -16,6 +16,8 @@ pub enum Form {
     Text,
     /// One of several words, kept by these names; pages show their own words for them.
     Choice(&'static [&'static str]),
+    /// A row of a list of the book, kept by its id: the payer of a line, the system of a panel.
+    OneOf(&'static str),
     /// Yes or no, kept as `yes` and `no`.
     YesNo,
     /// An amount of money in the book's currency, or one that names its own.
@@ -133,6 +135,12 @@ pub const fn text() -> Field {
 #[must_use]
 pub const fn choice(of: &'static [&'static str]) -> Field {
     plain(Form::Choice(of))
+}
+
+/// A field that takes a row of a list, by its id. Read as text: the row may have gone.
+#[must_use]
+pub const fn one_of(list: &'static str) -> Field {
+    plain(Form::OneOf(list))
 }
 
 /// A field that takes yes or no.

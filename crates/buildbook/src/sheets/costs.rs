@@ -11,7 +11,7 @@ use std::rc::Rc;
 
 use measure::{Decimal, Money, MoneyReading};
 
-use crate::field::{choice, date, decimal, money, price, text, yes_no};
+use crate::field::{choice, date, decimal, money, one_of, price, text, yes_no};
 use crate::{Date, Given, sheet};
 
 pub use choices::{Asked, HireFinding, SendFinding};
@@ -89,7 +89,7 @@ sheet! {
         /// Paid so far, while the line is not paid in full.
         paid_so_far: Given<MoneyReading> = money().between(0.0, MOST),
         /// Who pays: the id of a payer's row.
-        payer: Given<Rc<str>> = text(),
+        payer: Given<Rc<str>> = one_of("costs/payers"),
         /// The day it was ordered or paid.
         day: Given<Date> = date(),
         /// From whom.
@@ -122,7 +122,7 @@ sheet! {
         /// The day of that rate.
         rate_day: Given<Date> = date(),
         /// Who pays: the id of a payer's row.
-        payer: Given<Rc<str>> = text(),
+        payer: Given<Rc<str>> = one_of("costs/payers"),
         /// The day it was ordered or paid.
         day: Given<Date> = date(),
         /// From whom.

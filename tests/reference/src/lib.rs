@@ -11,12 +11,15 @@ mod report;
 mod run_checks;
 mod units;
 
+pub mod conversion;
 pub mod costs;
+pub mod final_drive;
 pub mod gearing;
 pub mod marking;
 pub mod measure;
 pub mod paint;
 pub mod springs;
+pub mod torque;
 
 pub use check::{Check, CheckFile, Held};
 pub use inputs::Inputs;
@@ -54,5 +57,20 @@ pub const SUBJECTS: &[Subject] = &[
         name: "marking",
         least: 30,
         computed: marking::computed,
+    },
+    Subject {
+        name: "conversion",
+        least: 30,
+        computed: conversion::computed,
+    },
+    Subject {
+        name: "final_drive",
+        least: 30,
+        computed: final_drive::computed,
+    },
+    Subject {
+        name: "torque",
+        least: 30,
+        computed: torque::computed,
     },
 ];

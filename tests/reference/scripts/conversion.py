@@ -1,0 +1,91 @@
+"""Recomputes the `library` checks of conversion.toml with SciPy and NumPy: the spatial linkage built here from rotation
+matrices and solved by SciPy's root finder. Millimetres and degrees."""
+
+import numpy as np
+from recompute import compare
+from scipy.optimize import brentq
+from scipy.spatial.transform import Rotation
+
+AXES = {"across": ("y", [0, 0, -1]), "along": ("x", [0, 0, -1]), "upright": ("z", [-1, 0, 0])}
+# The sense in which the arm's angle is counted: forward or to the left.
+SENSE = {"across": -1.0, "along": 1.0, "upright": -1.0}
+
+
+def drop_ball(inputs, swing):
+    axis, hanging = AXES[inputs["shaft"]]
+    angle = SENSE[inputs["shaft"]] * (inputs["at_centre"] + swing)
+    turned = Rotation.from_euler(axis, angle, degrees=True).apply(hanging)
+    return np.array(inputs["box_at"]) + inputs["drop_arm"] * turned
+
+
+def axle_shift(inputs, rise):
+    radius = 0.75 * inputs["half_spring"]
+    height = inputs["seat_above_eye"]
+    start = np.arcsin(height / radius)
+    end = np.arcsin((height + rise) / radius)
+    longer = radius * (np.cos(end) - np.cos(start))
+    return -longer if inputs["fixed_eye"] == "front" else longer
+
+
+def arm_ball(inputs, steer, rise=0.0):
+    pin = np.array([*inputs["pin"], 0.0])
+    arm = np.array(inputs["ball"]) - pin
+    turned = Rotation.from_euler("z", steer, degrees=True).apply(arm)
+    return pin + turned + [axle_shift(inputs, rise), 0.0, rise]
+
+
+def drag_link(inputs):
+    return np.linalg.norm(drop_ball(inputs, 0.0) - arm_ball(inputs, 0.0))
+
+
+def solve_steer(inputs, swing, rise):
+    link = drag_link(inputs)
+    return brentq(
+        lambda s: np.linalg.norm(drop_ball(inputs, swing) - arm_ball(inputs, s, rise)) - link, -40, 40, xtol=1e-13)
+
+
+def steer(inputs):
+    return solve_steer(inputs, inputs["swing"], 0.0)
+
+
+def bump_steer(inputs):
+    return solve_steer(inputs, 0.0, inputs["rise"])
+
+
+def linkage_ratio(inputs):
+    link = drag_link(inputs)
+
+    def swing(s):
+        return brentq(lambda w: np.linalg.norm(drop_ball(inputs, w) - arm_ball(inputs, s)) - link, -50, 50, xtol=1e-13)
+
+    return abs(swing(inputs["at"] + 0.005) - swing(inputs["at"] - 0.005)) / 0.01
+
+
+def best_box_height(inputs):
+    def slope(dz):
+        moved = dict(inputs, box_at=[*inputs["box_at"][:2], inputs["box_at"][2] + dz])
+        return solve_steer(moved, 0.0, 0.1) - solve_steer(moved, 0.0, -0.1)
+
+    return brentq(slope, *inputs["between"], xtol=1e-9)
+
+
+def other_wheel(inputs):
+    toe, arm, pivots = np.radians(inputs["toe"]), inputs["arm"], inputs["pivots"]
+
+    def end(side, angle):
+        at = [-arm * np.cos(toe), -side * arm * np.sin(toe), 0.0]
+        return Rotation.from_euler("z", angle, degrees=True).apply(at) + [0.0, side * pivots / 2, 0.0]
+
+    rod = np.linalg.norm(end(1, 0.0) - end(-1, 0.0))
+    turned = inputs["turned"]
+    return brentq(lambda a: np.linalg.norm(end(1, turned) - end(-1, a)) - rod, 0.0, turned + 5.0, xtol=1e-13)
+
+
+compare("conversion", {
+    "drag_link": drag_link,
+    "steer": steer,
+    "bump_steer": bump_steer,
+    "linkage_ratio": linkage_ratio,
+    "best_box_height": best_box_height,
+    "other_wheel": other_wheel,
+})

@@ -1,0 +1,211 @@
+//! What the reference checks of the LHD/RHD conversion are computed with.
+
+use measure::{Force, Length, Ratio, unit};
+use trade::conversion::{
+    self, ArmSwing, BallPlace, Bend, Shaft, SpringEye, Steering, Steers, capstan_efficiency,
+    ideal_outer, kerb_circle, lever_ratio, lever_travel, line_pressure, master_travel,
+    matching_lever, other_wheel, piston_force, push_force, route_length,
+};
+
+use crate::Inputs;
+
+/// The values named `of` from these inputs: lengths in millimetres, angles in degrees, else SI.
+///
+/// # Errors
+/// When nothing here has that name, an input is missing, or the calculation refuses the inputs.
+pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
+    match of {
+        "ideal_outer" | "kerb_circle" | "other_wheel" => wheels(of, inputs),
+        "push" | "pressure" | "piston_force" | "master_travel" | "lever_ratio" => {
+            pedals(of, inputs)
+        }
+        "route" | "capstan" | "lever_travel" | "matching_lever" => cables(of, inputs),
+        "steers" => steers(inputs),
+        _ => linkage(of, inputs),
+    }
+}
+
+#[expect(
+    clippy::unnecessary_wraps,
+    reason = "every branch of the table answers so"
+)]
+fn one(value: f64) -> Result<Vec<f64>, String> {
+    Ok(vec![value])
+}
+
+fn refuse<T>(found: Result<T, trade::TradeError>) -> Result<T, String> {
+    found.map_err(|error| format!("{error:?}"))
+}
+
+fn mm(inputs: &Inputs, name: &str) -> Result<Length, String> {
+    Ok(Length::of(inputs.number(name)?, &unit::MILLIMETRE))
+}
+
+fn degrees(inputs: &Inputs, name: &str) -> Result<Ratio, String> {
+    Ok(Ratio::exact(inputs.number(name)?.to_radians()))
+}
+
+fn wheels(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
+    match of {
+        "ideal_outer" => {
+            let inner = degrees(inputs, "inner")?;
+            one(
+                ideal_outer(&inner, &mm(inputs, "pivots")?, &mm(inputs, "wheelbase")?)
+                    .value()
+                    .to_degrees(),
+            )
+        }
+        "kerb_circle" => {
+            let outer = degrees(inputs, "outer")?;
+            let circle = kerb_circle(&outer, &mm(inputs, "wheelbase")?, &mm(inputs, "offset")?);
+            one(circle.in_unit(&unit::MILLIMETRE))
+        }
+        _ => {
+            let turned = degrees(inputs, "turned")?;
+            let toe = degrees(inputs, "toe")?;
+            let other = other_wheel(&turned, &mm(inputs, "pivots")?, &mm(inputs, "arm")?, &toe);
+            one(refuse(other)?.value().to_degrees())
+        }
+    }
+}
+
+fn pedals(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
+    let force = |name: &str| Ok::<_, String>(Force::exact(inputs.number(name)?));
+    match of {
+        "push" => {
+            let ratio = Ratio::exact(inputs.number("ratio")?);
+            one(push_force(&force("foot")?, &ratio, &Ratio::exact(1.0)).value())
+        }
+        "lever_ratio" => one(refuse(lever_ratio(
+            &mm(inputs, "pad_arm")?,
+            &mm(inputs, "rod_arm")?,
+        ))?
+        .value()),
+        "pressure" => one(refuse(line_pressure(&force("push")?, &mm(inputs, "bore")?))?.value()),
+        "piston_force" => {
+            let pressure = refuse(line_pressure(&force("push")?, &mm(inputs, "master")?))?;
+            one(piston_force(&pressure, &mm(inputs, "bore")?).value())
+        }
+        _ => {
+            let (bore, travel) = (mm(inputs, "bore")?, mm(inputs, "travel")?);
+            let pistons = vec![(bore, travel); inputs.count("pistons")? as usize];
+            one(master_travel(&mm(inputs, "master")?, &pistons).in_unit(&unit::MILLIMETRE))
+        }
+    }
+}
+
+fn cables(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
+    let bends = || -> Result<Vec<Bend>, String> {
+        let (radii, angles) = (inputs.numbers("radii")?, inputs.numbers("angles")?);
+        let bend = |(radius, angle): (&f64, &f64)| Bend {
+            radius: Length::of(*radius, &unit::MILLIMETRE),
+            angle: Ratio::exact(angle.to_radians()),
+        };
+        Ok(radii.iter().zip(&angles).map(bend).collect())
+    };
+    match of {
+        "route" => {
+            let straights: Vec<Length> = inputs
+                .numbers("straights")?
+                .iter()
+                .map(|x| Length::of(*x, &unit::MILLIMETRE))
+                .collect();
+            one(route_length(&straights, &bends()?).in_unit(&unit::MILLIMETRE))
+        }
+        "capstan" => {
+            let friction = Ratio::exact(inputs.number("friction")?);
+            one(refuse(capstan_efficiency(&friction, &bends()?))?.value())
+        }
+        "lever_travel" => one(
+            lever_travel(&mm(inputs, "arm")?, &degrees(inputs, "swing")?)
+                .in_unit(&unit::MILLIMETRE),
+        ),
+        _ => {
+            let arm = refuse(matching_lever(
+                &mm(inputs, "travel")?,
+                &degrees(inputs, "swing")?,
+            ))?;
+            one(arm.in_unit(&unit::MILLIMETRE))
+        }
+    }
+}
+
+/// One for true, nothing for not at all, minus one for backwards.
+fn steers(inputs: &Inputs) -> Result<Vec<f64>, String> {
+    let swing = match inputs.text("arm_swings")? {
+        "forward" => ArmSwing::Forward,
+        "backward" => ArmSwing::Backward,
+        "left" => ArmSwing::Left,
+        "right" => ArmSwing::Right,
+        other => return Err(format!("no swing is called `{other}`")),
+    };
+    let ball = match inputs.text("ball")? {
+        "front" => BallPlace::Front,
+        "behind" => BallPlace::Behind,
+        "left" => BallPlace::LeftOfPin,
+        "right" => BallPlace::RightOfPin,
+        other => return Err(format!("no place is called `{other}`")),
+    };
+    one(match conversion::steers(swing, ball) {
+        Steers::True => 1.0,
+        Steers::NotAtAll => 0.0,
+        Steers::Backwards => -1.0,
+    })
+}
+
+fn steering(inputs: &Inputs) -> Result<Steering, String> {
+    let shaft = match inputs.text("shaft")? {
+        "across" => Shaft::Across,
+        "along" => Shaft::Along,
+        "upright" => Shaft::Upright,
+        other => return Err(format!("no shaft lies `{other}`")),
+    };
+    let fixed_eye = match inputs.text("fixed_eye")? {
+        "front" => SpringEye::Front,
+        "rear" => SpringEye::Rear,
+        other => return Err(format!("no eye is called `{other}`")),
+    };
+    let at = |name: &str| -> Result<Vec<Length>, String> {
+        Ok(inputs
+            .numbers(name)?
+            .iter()
+            .map(|x| Length::of(*x, &unit::MILLIMETRE))
+            .collect())
+    };
+    let three = |name: &str| {
+        <[Length; 3]>::try_from(at(name)?).map_err(|_| format!("`{name}` has three numbers"))
+    };
+    let two = |name: &str| {
+        <[Length; 2]>::try_from(at(name)?).map_err(|_| format!("`{name}` has two numbers"))
+    };
+    Ok(Steering {
+        shaft,
+        box_at: three("box_at")?,
+        drop_arm: mm(inputs, "drop_arm")?,
+        at_centre: degrees(inputs, "at_centre")?,
+        ball: three("ball")?,
+        pin: two("pin")?,
+        fixed_eye,
+        half_spring: mm(inputs, "half_spring")?,
+        seat_above_eye: mm(inputs, "seat_above_eye")?,
+    })
+}
+
+fn linkage(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
+    let steering = steering(inputs)?;
+    match of {
+        "drag_link" => one(steering.drag_link().in_unit(&unit::MILLIMETRE)),
+        "steer" => one(refuse(steering.steer(&degrees(inputs, "swing")?))?
+            .value()
+            .to_degrees()),
+        "bump_steer" => one(refuse(steering.bump_steer(&mm(inputs, "rise")?))?
+            .value()
+            .to_degrees()),
+        "linkage_ratio" => one(refuse(steering.ratio(inputs.number("at")?.to_radians()))?.value()),
+        "best_box_height" => {
+            inputs.numbers("between")?;
+            one(refuse(steering.best_box_height())?.in_unit(&unit::MILLIMETRE))
+        }
+        _ => Err(crate::unknown(of)),
+    }
+}

@@ -1,0 +1,125 @@
+//! What the reference checks of torque settings are computed with.
+
+use measure::{Force, Length, Ratio, Torque, unit};
+use trade::torque::{
+    Friction, Head, Joint, Purpose, Scatter, Thread, WrenchClass, circle_order, extension_setting,
+    grade, in_range, rectangle_order, size, tightening,
+};
+
+use crate::Inputs;
+
+/// The values named `of`, in SI units, from these inputs; diameters in metres, areas in square metres.
+///
+/// # Errors
+/// When nothing here has that name, an input is missing, or the calculation refuses the inputs.
+pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
+    match of {
+        "pitch_and_minor" => {
+            let thread = thread(inputs)?;
+            Ok(vec![thread.effective().value(), thread.minor().value()])
+        }
+        "root" => Ok(vec![thread(inputs)?.root().value()]),
+        "stress_area" => Ok(vec![thread(inputs)?.stress_area().value()]),
+        "strengths" => {
+            let grade = grade_of(inputs)?;
+            Ok(vec![
+                grade.tensile().value(),
+                grade.yielding().value(),
+                grade.proof().value(),
+            ])
+        }
+        "proof_load" => {
+            let load: Force = thread(inputs)?.stress_area() * grade_of(inputs)?.proof();
+            Ok(vec![load.value()])
+        }
+        "clamp" | "torque" => {
+            let found = tightening(&joint(inputs)?).map_err(|error| format!("{error:?}"))?;
+            Ok(vec![if of == "clamp" {
+                found.clamp.value()
+            } else {
+                found.torque.value()
+            }])
+        }
+        "extension" => {
+            let inches =
+                |name: &str| Ok::<_, String>(Length::of(inputs.number(name)?, &unit::INCH));
+            let angle = Ratio::exact(inputs.number("angle")?.to_radians());
+            let wanted = Torque::of(inputs.number("wanted")?, &unit::POUND_FOOT);
+            let found =
+                extension_setting(&wanted, &inches("wrench")?, &inches("extension")?, &angle);
+            Ok(vec![found.map_err(|error| format!("{error:?}"))?.value()])
+        }
+        "in_range" => {
+            let wrench = WrenchClass {
+                lowest: inputs.number("lowest")?,
+                highest: inputs.number("highest")?,
+            };
+            let setting = Torque::exact(inputs.number("setting")?);
+            in_range(&setting, wrench).map_err(|error| format!("{error:?}"))?;
+            Ok(vec![1.0])
+        }
+        "circle_order" => Ok(circle_order(inputs.count("bolts")? as usize)
+            .iter()
+            .map(|i| *i as f64 + 1.0)
+            .collect()),
+        "rectangle_first" => {
+            let order = rectangle_order(
+                inputs.count("rows")? as usize,
+                inputs.count("columns")? as usize,
+            );
+            let mut first: Vec<f64> = order[..2].iter().map(|i| *i as f64 + 1.0).collect();
+            first.sort_by(f64::total_cmp);
+            Ok(first)
+        }
+        _ => Err(crate::unknown(of)),
+    }
+}
+
+fn thread(inputs: &Inputs) -> Result<Thread, String> {
+    let name = inputs.text("thread")?;
+    size(name)
+        .map(|size| size.thread())
+        .ok_or_else(|| format!("UnknownThread: `{name}`"))
+}
+
+fn grade_of(inputs: &Inputs) -> Result<&'static trade::torque::Grade, String> {
+    let name = inputs.text("grade")?;
+    let major = if inputs.has("thread") {
+        thread(inputs)?.major
+    } else {
+        Length::of(inputs.number("diameter")?, &unit::MILLIMETRE)
+    };
+    grade(name, &major).ok_or_else(|| format!("UnknownGrade: `{name}`"))
+}
+
+fn joint(inputs: &Inputs) -> Result<Joint, String> {
+    let friction = Ratio::exact(inputs.number("friction")?);
+    let mm = |name: &str| Ok::<_, String>(Length::of(inputs.number(name)?, &unit::MILLIMETRE));
+    let purpose = match inputs
+        .has("purpose")
+        .then(|| inputs.text("purpose"))
+        .transpose()?
+    {
+        Some("steering") => Purpose::Steering,
+        Some("brakes") => Purpose::Brakes,
+        Some("wheels") => Purpose::Wheels,
+        Some(other) => return Err(format!("no purpose is called `{other}`")),
+        None => Purpose::Other,
+    };
+    Ok(Joint {
+        purpose,
+        grade: grade_of(inputs)?,
+        thread: thread(inputs)?,
+        friction: Friction {
+            thread: friction.clone(),
+            head: friction,
+        },
+        head: Head {
+            bearing: mm("bearing")?,
+            hole: mm("hole")?,
+        },
+        shank: None,
+        use_of_yield: Ratio::exact(0.9),
+        scatter: Scatter::TorqueWrench,
+    })
+}

@@ -46,6 +46,55 @@ pub fn camber(arch: &Length, main_thickness: &Length, eye_rise: &Length) -> Leng
     (arch + main_thickness / 2.0 - eye_rise).called("h")
 }
 
+/// Arch of the spring from the camber of its main leaf's middle line: [`camber`] turned round.
+///
+/// arch = h - t/2 + e
+///
+/// # Units
+/// Metres.
+/// # Valid range
+/// As [`camber`].
+/// # Errors
+/// None.
+/// # Source
+/// Plane geometry.
+#[must_use]
+pub fn arch_of_camber(camber: &Length, main_thickness: &Length, eye_rise: &Length) -> Length {
+    (camber - main_thickness / 2.0 + eye_rise).called("arch")
+}
+
+/// Camber of the main leaf's middle line when it has a curve from the edges of a flat seat on.
+///
+/// h = (yf xr + yr xf) / (xf + xr), the tips as for the arch of a loose leaf
+///
+/// # Units
+/// Per metre; metres.
+/// # Valid range
+/// An even curve.
+/// # Errors
+/// None.
+/// # Source
+/// Plane geometry.
+#[must_use]
+pub fn camber_of_curve(pack: &Pack, curvature: &PerLength) -> Length {
+    Length::tabled(
+        "camber_of_curve",
+        &[curvature, &pack.main().front, &pack.main().rear, &pack.dead],
+        |v| {
+            Arc {
+                curvature_per_m: v[0],
+                front_m: v[1],
+                rear_m: v[2],
+                dead_m: v[3],
+            }
+            .rise_m()
+        },
+    )
+    .of_kind(Kind::Length)
+    .cited(&source::GEOMETRY)
+    .called("h")
+}
+
 /// Distance between the eye centres, along their line, of a main leaf that has this camber.
 ///
 /// L = xf + xr of the two arcs that rise from the flat seat; about s - 8 h² / 3 s

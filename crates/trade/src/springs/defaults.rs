@@ -1,6 +1,6 @@
 //! What a spring shop assumes until it is told otherwise. Every figure is an assumption that the sheet shows.
 
-use measure::Source;
+use measure::{Held, Source};
 
 use super::source;
 
@@ -37,12 +37,6 @@ pub const SETTLING: Assumed = Assumed {
     source: &source::COMMON_PRACTICE,
 };
 
-/// Share of the proof stress that is allowed under the standing load.
-pub const SHARE_AT_LOAD: f64 = 0.5;
-
-/// Share of the proof stress that is allowed at full bump.
-pub const SHARE_AT_BUMP: f64 = 0.9;
-
 /// A spring steel, hardened and tempered.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Steel {
@@ -50,6 +44,9 @@ pub struct Steel {
     pub id: &'static str,
     /// 0.2 % proof stress, N/mm².
     pub proof_n_per_mm2: f64,
+    /// Stress allowed under the standing load and at full bump, as one would type them: half and nine tenths of the
+    /// proof stress, common practice.
+    pub allowed: (&'static str, &'static str),
     /// Where the figure comes from.
     pub source: &'static Source,
 }
@@ -59,21 +56,25 @@ pub static STEELS: [Steel; 4] = [
     Steel {
         id: "carbon",
         proof_n_per_mm2: 900.0,
+        allowed: ("450 N/mm²", "810 N/mm²"),
         source: &CARBON,
     },
     Steel {
         id: "silicon_manganese",
         proof_n_per_mm2: 1100.0,
+        allowed: ("550 N/mm²", "990 N/mm²"),
         source: &SILICON_MANGANESE,
     },
     Steel {
         id: "chrome_vanadium",
         proof_n_per_mm2: 1080.0,
+        allowed: ("540 N/mm²", "972 N/mm²"),
         source: &CHROME_VANADIUM,
     },
     Steel {
         id: "chrome_molybdenum",
         proof_n_per_mm2: 1200.0,
+        allowed: ("600 N/mm²", "1080 N/mm²"),
         source: &CHROME_MOLYBDENUM,
     },
 ];
@@ -91,8 +92,6 @@ pub const STEEL_IDS: &[&str] = &[
 pub fn steel(id: &str) -> Option<&'static Steel> {
     STEELS.iter().find(|steel| steel.id == id)
 }
-
-use measure::Held;
 
 static CARBON: Source = Source {
     title: "Plain carbon spring steel of about 0.75 % carbon, oil hardened",

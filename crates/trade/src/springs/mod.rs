@@ -20,7 +20,7 @@ pub mod source;
 #[cfg(test)]
 mod tests;
 
-pub use arch::{camber, eye_to_eye, loose_curvature};
+pub use arch::{arch_of_camber, camber, camber_of_curve, eye_to_eye, loose_curvature};
 pub use beam::{Beam, tight_rate};
 pub use change::{as_new, block_for, free_arch_for, leaf_thickness_for, with_leaf, without_leaf};
 pub use handbook::{

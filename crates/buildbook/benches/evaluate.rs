@@ -7,7 +7,7 @@ use criterion::{Criterion, criterion_group, criterion_main};
 fn evaluation(c: &mut Criterion) {
     let book = example::book();
     c.bench_function("evaluate the example book from nothing", |b| {
-        b.iter(|| evaluate(&book, None))
+        b.iter(|| evaluate(&book, None));
     });
     let findings = evaluate(&book, None);
     for (what, key, text) in [

@@ -6,7 +6,7 @@ use std::rc::Rc;
 use crate::key::RANK;
 use measure::Currency;
 
-use crate::field::{choice, count, text};
+use crate::field::{always_a_row, choice, count, text};
 use crate::{Change, Edit, Entry, Given, Key, sheet};
 
 /// The entries of one sheet.
@@ -250,7 +250,8 @@ impl Book {
 
     /// The ids of a list's rows, in their order: by rank, and by id where ranks are equal.
     ///
-    /// A row is there when it has any entry; a row without a rank stands where its id says.
+    /// A row is there when it has any entry; a row without a rank stands where its id says. A list that always has a row shows its
+    /// first one before that.
     #[must_use]
     pub fn rows(&self, list: &Key) -> Vec<Rc<str>> {
         let mut rows: Vec<(f64, u64, Rc<str>)> = Vec::new();
@@ -268,6 +269,9 @@ impl Book {
             }
             let counter = id.parse::<u64>().unwrap_or(u64::MAX);
             rows.push((self.rank(list, id), counter, id.into()));
+        }
+        if rows.is_empty() && always_a_row(list) {
+            return vec!["1".into()];
         }
         rows.sort_by(|a, b| {
             a.0.total_cmp(&b.0)

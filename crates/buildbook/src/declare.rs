@@ -39,6 +39,7 @@ macro_rules! sheet {
                     stringify!($field),
                     &[$($form.named(stringify!($field)))?],
                     <$ty as $crate::Part>::ROW,
+                    <$ty as $crate::Part>::ALWAYS,
                 )),*],
             };
 

@@ -264,6 +264,8 @@ pub struct Item {
     pub field: Option<&'static Field>,
     /// What a row of the list holds, when it is a list.
     pub row: Option<&'static Spec>,
+    /// Whether the list always shows a row: the first, with id `1`, is there before anything is entered in it.
+    pub always: bool,
 }
 
 /// What a sheet, or a row of a list, holds.
@@ -280,13 +282,19 @@ impl Item {
         name: &'static str,
         fields: &'static [Field],
         row: Option<&'static Spec>,
+        always: bool,
     ) -> Self {
         let field = fields.first();
         assert!(
             field.is_some() != row.is_some(),
             "a field needs `= form`; a list has none"
         );
-        Self { name, field, row }
+        Self {
+            name,
+            field,
+            row,
+            always,
+        }
     }
 }
 
@@ -309,13 +317,19 @@ impl Spec {
         }
     }
 
-    /// What a row holds of the list at a path below this: `gears`, or `springs/1/leaves`.
+    /// The list at a path below this: `gears`, or `springs/1/leaves`.
+    #[must_use]
+    pub fn list(&self, path: &str) -> Option<&'static Item> {
+        match path.split_once('/') {
+            None => self.item(path).filter(|item| item.row.is_some()),
+            Some((list, rest)) => self.item(list)?.row?.list(rest.split_once('/')?.1),
+        }
+    }
+
+    /// What a row holds of the list at a path below this.
     #[must_use]
     pub fn row(&self, path: &str) -> Option<&'static Self> {
-        match path.split_once('/') {
-            None => self.item(path)?.row,
-            Some((list, rest)) => self.item(list)?.row?.row(rest.split_once('/')?.1),
-        }
+        self.list(path)?.row
     }
 
     /// Every field below this, with its pattern: `gearing/gears/*/ratio`.
@@ -349,4 +363,13 @@ pub fn field_of(key: &Key) -> Option<&'static Field> {
 pub fn row_of(list: &Key) -> Option<&'static Spec> {
     let (sheet, path) = list.as_str().split_once('/')?;
     crate::sheets::spec_of(sheet)?.row(path)
+}
+
+/// Whether a list shows its first row before anything is entered in it.
+#[must_use]
+pub fn always_a_row(list: &Key) -> bool {
+    list.as_str()
+        .split_once('/')
+        .and_then(|(sheet, path)| crate::sheets::spec_of(sheet)?.list(path))
+        .is_some_and(|item| item.always)
 }

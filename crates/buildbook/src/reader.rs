@@ -329,6 +329,8 @@ impl Answer for bool {
 pub trait Part: Sized {
     /// What a row holds, when this is a list.
     const ROW: Option<&'static Spec>;
+    /// Whether the list shows its first row before anything is entered in it.
+    const ALWAYS: bool = false;
     /// Reads it.
     fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self;
 }
@@ -378,12 +380,9 @@ impl<'a, R> IntoIterator for &'a AtLeastOne<R> {
 
 impl<R: Row> Part for AtLeastOne<R> {
     const ROW: Option<&'static Spec> = Some(R::SPEC);
+    const ALWAYS: bool = true;
     fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self {
-        let mut rows = Vec::<R>::read(reader, at.clone(), item);
-        if rows.is_empty() {
-            rows.push(R::read_at(reader, at.under("1")));
-        }
-        Self(rows)
+        Self(Vec::read(reader, at, item))
     }
 }
 

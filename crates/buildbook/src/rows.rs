@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use crate::field::always_a_row;
 use crate::key::RANK;
 use crate::{Book, Change, Edit, Entry, Key, Log};
 
@@ -38,7 +39,8 @@ impl Book {
             .chain(&log.undone)
             .flat_map(|edit| &edit.0)
             .filter_map(|change| id_of(&change.key));
-        let highest = here.chain(kept).chain(once).max().unwrap_or(0);
+        let shown = u64::from(always_a_row(list));
+        let highest = here.chain(kept).chain(once).max().unwrap_or(0).max(shown);
         highest.saturating_add(1).to_string().into()
     }
 
@@ -110,6 +112,8 @@ impl Book {
             .into_iter()
             .filter(|row| &**row != id)
             .collect();
+        // A first row that was only shown comes into being beside the new one.
+        let shown_only = self.below(list).next().is_none() && others.len() == 1;
         let at = match place {
             Place::First => 0,
             Place::Last => others.len(),
@@ -133,7 +137,12 @@ impl Book {
             && after.is_none_or(|after| rank < after)
             && rank.abs() < 1e9
         {
-            return self.setting(list.under(id).under(RANK), Some(written.into()));
+            let mut edit = self.setting(list.under(id).under(RANK), Some(written.into()));
+            if shown_only {
+                let first = list.under(&others[0]).under(RANK);
+                edit.0.extend(self.setting(first, Some("1".into())).0);
+            }
+            return edit;
         }
         let mut order = others;
         order.insert(at, id.into());
@@ -175,6 +184,23 @@ mod tests {
         assert_eq!(ids(&book, &list), ["3", "1", "4", "2"]);
         book = book.with(&book.removing_row(&list, "1"));
         assert_eq!(ids(&book, &list), ["3", "4", "2"]);
+    }
+
+    #[test]
+    fn a_row_that_was_only_shown_stays_when_another_is_added() {
+        let list = Key::from("paint/systems");
+        let book = Book::new("b");
+        assert_eq!(ids(&book, &list), ["1"]);
+        let (id, edit) = book.adding_row(&list, Place::Last, &Log::default(), &[]);
+        assert_eq!(&*id, "2");
+        assert_eq!(ids(&book.with(&edit), &list), ["1", "2"]);
+        let (id, edit) = book.copying_row(&list, "1", &Log::default());
+        assert_eq!(&*id, "2");
+        assert_eq!(ids(&book.with(&edit), &list), ["1", "2"]);
+        assert_eq!(
+            ids(&book.with(&book.removing_row(&list, "1")), &list),
+            ["1"]
+        );
     }
 
     #[test]

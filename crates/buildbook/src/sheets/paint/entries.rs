@@ -7,7 +7,7 @@ use measure::{
     Time, Tool, Volume,
 };
 
-use crate::field::{choice, count, decimal, money, number, price, text, yes_no};
+use crate::field::{choice, count, decimal, money, number, one_of, price, text, yes_no};
 use crate::{AtLeastOne, Given, sheet};
 
 /// The shapes of panels.
@@ -62,7 +62,7 @@ sheet! {
         /// Edges, returns and door shuts, as a share on top.
         body_edges: Given<Ratio> = number("e", Kind::Percent).between(0.0, 3.0).measured_with(Tool::Within(0.03)).assumed("10 ± 5"),
         /// Which system the body gets, by the id of its row. Blank: the first.
-        body_system: Given<Rc<str>> = text(),
+        body_system: Given<Rc<str>> = one_of("paint/systems"),
         /// Panels, one by one.
         panels: Vec<PaintPanel>,
         /// What goes on: a system is a list of layers.
@@ -150,7 +150,7 @@ sheet! {
         /// How many of it.
         count: Given<Ratio> = count("n").between(1.0, 999.0).assumed("1"),
         /// Which system it gets, by the id of its row. Blank: the first.
-        system: Given<Rc<str>> = text(),
+        system: Given<Rc<str>> = one_of("paint/systems"),
     }
 
     /// One corner of a traced panel.
@@ -238,7 +238,7 @@ sheet! {
     /// One component of a mix.
     pub struct PaintPart {
         /// Which product, by the id of its row.
-        product: Given<Rc<str>> = text(),
+        product: Given<Rc<str>> = one_of("paint/products"),
         /// What its amount is of: parts of the whole, a share of the paint, a share of paint and hardener.
         of: Given<&'static str> = choice(OF).assumed("parts"),
         /// How many parts.

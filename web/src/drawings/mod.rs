@@ -1,0 +1,70 @@
+//! The drawings. This folder alone computes coordinates; every drawing is made from the same parts.
+//!
+//! A drawing is a function from the state and a [`Paper`] to a [`Drawing`], named by a static [`Plate`], and is
+//! shown by `widgets::DrawingFrame`. The paper's unit is the screen's pixel, so text keeps its 18 px and strokes keep
+//! their weight at any size; the frame draws again when its width changes.
+//!
+//! ```ignore
+//! pub static SPEEDS: Plate = Plate { id: "gearing/speeds", draw: speeds };
+//!
+//! fn speeds(state: &State, paper: &Paper) -> Option<Drawing> {
+//!     let found = state.findings.gearing.as_ref()?;            // None: the frame shows its empty state
+//!     let plot = Plot::new(paper, Span::of(rpm)?, Span::of(speed)?);
+//!     let mut labels = Labels::new(paper);
+//!     labels.add(plot.at(x, y), "4th");
+//!     Some(Drawing {
+//!         title: ..., description: ..., table: ...,
+//!         marks: html! { <>{ plot.axes(&x_axis, &y_axis) }{ polyline(&points, Line::Now) }{ labels.placed() }</> },
+//!     })
+//! }
+//! ```
+
+pub mod geometry;
+pub mod labels;
+pub mod parts;
+pub mod plot;
+
+pub use geometry::{Fit, Paper, Point, Span};
+pub use labels::Labels;
+pub use plot::{Axis, Plot};
+
+use crate::state::State;
+use yew::Html;
+
+/// A finished drawing: what is seen, what is read out, and the same as a table.
+#[derive(Clone, PartialEq)]
+pub struct Drawing {
+    /// A few words: the drawing's name.
+    pub title: String,
+    /// One sentence that says what is to be seen.
+    pub description: String,
+    /// The SVG.
+    pub marks: Html,
+    /// The same facts as rows.
+    pub table: Table,
+}
+
+/// The facts of a drawing as rows under headings.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Table {
+    /// Headings of the columns.
+    pub head: Vec<String>,
+    /// The rows, as many cells as headings.
+    pub rows: Vec<Vec<String>>,
+}
+
+/// A drawing that a page can show: its id and how it is drawn.
+pub struct Plate {
+    /// `gearing/speeds`: also where the words look for its empty state.
+    pub id: &'static str,
+    /// Height over width on a wide screen.
+    pub shape: f64,
+    /// Draws it; `None` while too little is known.
+    pub draw: fn(&State, &Paper) -> Option<Drawing>,
+}
+
+impl PartialEq for Plate {
+    fn eq(&self, other: &Self) -> bool {
+        self.id == other.id
+    }
+}

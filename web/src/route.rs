@@ -1,0 +1,134 @@
+//! The address after the `#`, as an enum. A damaged address opens the questions; it never stops the app.
+
+use wasm_bindgen::{JsCast, closure::Closure};
+
+/// A page of the reckoner.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub enum Route {
+    /// The front page: what do you need to know?
+    #[default]
+    Questions,
+    /// What have I got?
+    Vehicle,
+    /// Which axle ratio?
+    Gearing,
+    /// How high will it sit?
+    Springs,
+    /// How many litres?
+    Paint,
+    /// What is left to spend?
+    Costs,
+    /// All build books in this browser.
+    Books,
+    /// Units, language, look, thumb side.
+    Settings,
+    /// A book or a sheet that came in a link; the text is what follows `#/link/`.
+    Link(String),
+}
+
+impl Route {
+    /// The page that an address names.
+    pub fn of_fragment(fragment: &str) -> Self {
+        let path = fragment.trim_start_matches('#').trim_start_matches('/');
+        if let Some(payload) = path.strip_prefix("link/") {
+            return Self::Link(payload.to_owned());
+        }
+        match path.split(['/', '?']).next().unwrap_or_default() {
+            "vehicle" => Self::Vehicle,
+            "gearing" => Self::Gearing,
+            "springs" => Self::Springs,
+            "paint" => Self::Paint,
+            "costs" => Self::Costs,
+            "books" => Self::Books,
+            "settings" => Self::Settings,
+            _ => Self::Questions,
+        }
+    }
+
+    /// The address of the page, with its `#`.
+    pub fn fragment(&self) -> String {
+        match self {
+            Self::Questions => "#/".to_owned(),
+            Self::Link(payload) => format!("#/link/{payload}"),
+            other => format!("#/{}", other.name()),
+        }
+    }
+
+    /// The page's name in the address and in the words.
+    pub fn name(&self) -> &'static str {
+        match self {
+            Self::Questions => "questions",
+            Self::Vehicle => "vehicle",
+            Self::Gearing => "gearing",
+            Self::Springs => "springs",
+            Self::Paint => "paint",
+            Self::Costs => "costs",
+            Self::Books => "books",
+            Self::Settings => "settings",
+            Self::Link(_) => "link",
+        }
+    }
+
+    /// The page of a sheet, by the first part of an entry's or a result's key.
+    pub fn of_key(key: &str) -> Self {
+        Self::of_fragment(key)
+    }
+}
+
+/// The page that the browser's address names now.
+pub fn route_now() -> Route {
+    let hash = web_sys::window().and_then(|w| w.location().hash().ok());
+    Route::of_fragment(hash.as_deref().unwrap_or_default())
+}
+
+/// Puts a page into the address; the listener of [`on_route`] then hears of it.
+pub fn go(route: &Route) {
+    if let Some(window) = web_sys::window() {
+        // A refused address leaves the page where it is, which is all that can be done.
+        let _ = window.location().set_hash(&route.fragment());
+    }
+}
+
+/// Calls `heard` whenever the address changes, for as long as the page lives.
+pub fn on_route(heard: impl Fn(Route) + 'static) {
+    let listener = Closure::<dyn Fn()>::new(move || heard(route_now()));
+    if let Some(window) = web_sys::window() {
+        let _ = window
+            .add_event_listener_with_callback("hashchange", listener.as_ref().unchecked_ref());
+    }
+    listener.forget();
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_page_is_found_again_by_its_own_address() {
+        for route in [
+            Route::Questions,
+            Route::Vehicle,
+            Route::Gearing,
+            Route::Springs,
+            Route::Paint,
+            Route::Costs,
+            Route::Books,
+            Route::Settings,
+            Route::Link("1.abc-_".to_owned()),
+        ] {
+            assert_eq!(Route::of_fragment(&route.fragment()), route);
+        }
+    }
+
+    #[test]
+    fn a_damaged_address_opens_the_questions() {
+        for bad in ["", "#", "#gear ing", "#/%%%", "#//", "#/nothing/here", "#\u{0}"] {
+            assert_eq!(Route::of_fragment(bad), Route::Questions, "{bad:?}");
+        }
+    }
+
+    #[test]
+    fn an_entry_belongs_to_the_page_its_key_begins_with() {
+        assert_eq!(Route::of_key("gearing/gears/2/ratio"), Route::Gearing);
+    }
+}

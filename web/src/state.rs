@@ -1,0 +1,499 @@
+//! What the pages know: the book, what it comes to, and where the user is. State, action and reducer; no DOM.
+
+use crate::route::Route;
+use crate::settings::Settings;
+use buildbook::{Book, Edit, Entry, Findings, Key, Log, Place, evaluate, field_of};
+use measure::{Mark, System};
+use std::collections::{BTreeMap, BTreeSet};
+use std::rc::Rc;
+
+/// Everything the pages show comes from here. Cheap to clone: all that is large is shared.
+#[derive(Clone, Debug)]
+pub struct State {
+    /// The book that is open.
+    pub book: Rc<Book>,
+    /// What its sheets find.
+    pub findings: Rc<Findings>,
+    /// Edits to undo and redo.
+    pub log: Rc<Log>,
+    /// The book and its findings as they were kept to compare with.
+    pub before: Option<Rc<Before>>,
+    /// How this browser shows books.
+    pub settings: Rc<Settings>,
+    /// The page.
+    pub route: Route,
+    /// Whether what was entered is kept.
+    pub saved: Saved,
+    /// What is open, chosen and asked for on the page.
+    pub view: Rc<View>,
+    /// Whether another page of this browser holds the book, so that this one only shows it.
+    pub read_only: bool,
+}
+
+/// A moment of the book that now is compared with.
+#[derive(Clone, Debug)]
+pub struct Before {
+    /// The entries.
+    pub book: Rc<Book>,
+    /// What they came to.
+    pub findings: Rc<Findings>,
+}
+
+/// Whether what was entered is kept in this browser.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub enum Saved {
+    /// Nothing to keep yet.
+    #[default]
+    Untouched,
+    /// Entered, and about to be kept.
+    Pending,
+    /// Kept, at this time of the day as the browser writes it.
+    At(Rc<str>),
+    /// Not kept: the browser says why.
+    Fault(Rc<str>),
+}
+
+/// What takes the drawing's place beside the entries.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub enum Panel {
+    /// The drawings.
+    #[default]
+    Drawing,
+    /// How a result came about.
+    Working(Rc<str>),
+    /// A result turned round.
+    WorkBack(WorkBack),
+}
+
+/// A wanted result and the entry that may change for it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WorkBack {
+    /// The result.
+    pub result: Rc<str>,
+    /// The entry; none until one is picked.
+    pub entry: Option<Key>,
+    /// The wanted figure as typed.
+    pub wanted: Rc<str>,
+}
+
+/// A panel beside the rail.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Drawer {
+    /// All sheets.
+    Sheets,
+    /// Redo, send, print, settings, wipe.
+    More,
+}
+
+/// A wish to put the cursor somewhere once the page is drawn. The number tells two wishes for the same place apart.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub struct Call {
+    /// Grows with each wish.
+    pub number: u32,
+    /// Where.
+    pub to: CallTo,
+}
+
+/// Where the cursor shall go.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub enum CallTo {
+    /// Nowhere.
+    #[default]
+    Nowhere,
+    /// The page's heading.
+    Heading,
+    /// The field of an entry.
+    Entry(Key),
+    /// The first field of a row.
+    Row(Key),
+    /// The panel that was opened.
+    Panel,
+    /// The drawer that was opened.
+    Drawer,
+}
+
+/// What is open, chosen and asked for on the page.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct View {
+    /// The entry the keypad serves.
+    pub field: Option<Key>,
+    /// Whether its entry was changed since the cursor came.
+    pub typing: bool,
+    /// The system's keyboard is wanted in place of ours, until the next field.
+    pub system_keyboard: bool,
+    /// What stands beside the entries.
+    pub panel: Panel,
+    /// The panel beside the rail.
+    pub drawer: Option<Drawer>,
+    /// The result that a sheet's band shows, where one was chosen.
+    pub answers: BTreeMap<Rc<str>, Rc<str>>,
+    /// Rows that are folded up.
+    pub folded: BTreeSet<Key>,
+    /// Rows whose keys are shown.
+    pub row_keys: Option<Key>,
+    /// An entry whose value is also shown in another unit.
+    pub also_in: Option<(Key, &'static str)>,
+    /// Where the cursor shall go.
+    pub call: Call,
+    /// The screen is being wiped.
+    pub wiping: bool,
+    /// What was last done, for those who listen.
+    pub said: Rc<str>,
+}
+
+/// What a user, the browser or the store does.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Action {
+    /// A letter more or less in an entry.
+    Typed(Key, Rc<str>),
+    /// An entry read with another decimal mark.
+    ReadWith(Key, Mark),
+    /// An entry put in whole; `None` takes it out.
+    Put(Key, Option<Entry>),
+    /// Several entries at once, undone together.
+    Change(Edit),
+    /// A new row at the end of a list.
+    AddRow(Key),
+    /// Rows of texts at the end of a list, the fields in the order given.
+    AddRows(Key, Vec<Vec<(&'static str, String)>>),
+    /// A row like this one, after it.
+    CopyRow(Key, Rc<str>),
+    /// A row taken out.
+    RemoveRow(Key, Rc<str>),
+    /// A row moved up (`true`) or down.
+    MoveRow(Key, Rc<str>, bool),
+    /// The last edit taken back.
+    Undo,
+    /// The last edit taken back is made again.
+    Redo,
+    /// Now is kept as before.
+    KeepBefore,
+    /// Before is forgotten.
+    ForgetBefore,
+    /// All entries of the book go back to before.
+    BackToBefore,
+    /// Another book is opened, with its edits.
+    Open(Rc<Book>, Rc<Log>),
+    /// Another page changed the book that this one shows.
+    Follow(Rc<Book>, Rc<Log>),
+    /// This page may edit, or only show.
+    ReadOnly(bool),
+    /// What became of saving.
+    Saved(Saved),
+    /// A setting, by its kept name and value.
+    Set(&'static str, &'static str),
+    /// Another page.
+    Go(Route),
+    /// The cursor went into an entry, or out of all.
+    Field(Option<Key>),
+    /// The system's keyboard, please.
+    SystemKeyboard,
+    /// Something else beside the entries.
+    Panel(Panel),
+    /// A panel beside the rail, or none.
+    Drawer(Option<Drawer>),
+    /// A result into its sheet's band.
+    Answer(Rc<str>),
+    /// A row folded up or opened.
+    Fold(Key),
+    /// A row's keys shown or put away.
+    RowKeys(Key),
+    /// An entry shown in another unit as well, or no longer.
+    AlsoIn(Key, &'static str),
+    /// The cursor to a place; the page of an entry is opened first.
+    Call(CallTo),
+    /// The screen is to be wiped, or has been.
+    Wipe(bool),
+}
+
+impl State {
+    /// A state with a book, on a page.
+    pub fn new(book: Book, log: Log, settings: Settings, route: Route) -> Self {
+        let findings = Rc::new(evaluate(&book, None));
+        Self {
+            book: Rc::new(book),
+            findings,
+            log: Rc::new(log),
+            before: None,
+            settings: Rc::new(settings),
+            route,
+            saved: Saved::Untouched,
+            view: Rc::new(View::default()),
+            read_only: false,
+        }
+    }
+
+    /// The state after an action.
+    #[must_use]
+    pub fn after(mut self, action: Action) -> Self {
+        if self.read_only && action.edits() {
+            return self;
+        }
+        match action {
+            Action::Typed(key, text) => self.type_into(key, &text),
+            Action::ReadWith(key, mark) => self.read_with(key, mark),
+            Action::Put(key, entry) => {
+                let edit = self.book.setting(key, entry);
+                self.make(edit, false);
+            }
+            Action::Change(edit) => self.make(edit, false),
+            Action::AddRow(list) => self.add_row(&list),
+            Action::AddRows(list, rows) => self.add_rows(&list, &rows),
+            Action::CopyRow(list, id) => {
+                let (new, edit) = self.book.copying_row(&list, &id, &self.log);
+                self.make(edit, false);
+                self.call(CallTo::Row(list.under(&new)));
+            }
+            Action::RemoveRow(list, id) => {
+                let edit = self.book.removing_row(&list, &id);
+                self.make(edit, false);
+            }
+            Action::MoveRow(list, id, up) => self.move_row(&list, &id, up),
+            Action::Undo => self.undo(true),
+            Action::Redo => self.undo(false),
+            Action::KeepBefore => {
+                let before = Before { book: Rc::clone(&self.book), findings: Rc::clone(&self.findings) };
+                self.before = Some(Rc::new(before));
+            }
+            Action::ForgetBefore => self.before = None,
+            Action::BackToBefore => {
+                if let Some(before) = &self.before {
+                    let edit = self.book.edit_to(&before.book);
+                    self.make(edit, false);
+                }
+            }
+            Action::Open(book, log) => {
+                self.before = None;
+                self.saved = Saved::Untouched;
+                self.put_book(book, log);
+                *Rc::make_mut(&mut self.view) = View { call: self.view.call.clone(), ..View::default() };
+            }
+            Action::Follow(book, log) => self.put_book(book, log),
+            Action::ReadOnly(only) => self.read_only = only,
+            Action::Saved(saved) => self.saved = saved,
+            Action::Set(setting, value) => Rc::make_mut(&mut self.settings).put(setting, value),
+            other => self.look(other),
+        }
+        self
+    }
+
+    /// Actions that change only what is seen.
+    fn look(&mut self, action: Action) {
+        if let Action::Go(route) = action {
+            self.go(route);
+            return;
+        }
+        let mut called = None;
+        let view = Rc::make_mut(&mut self.view);
+        match action {
+            Action::Field(key) => {
+                if view.field != key {
+                    view.typing = false;
+                    view.system_keyboard = false;
+                }
+                view.field = key;
+            }
+            Action::SystemKeyboard => view.system_keyboard = true,
+            Action::Panel(panel) => {
+                if panel != Panel::Drawing && panel != view.panel {
+                    called = Some(CallTo::Panel);
+                }
+                view.panel = panel;
+                view.field = None;
+            }
+            Action::Drawer(drawer) => {
+                view.drawer = drawer;
+                called = drawer.map(|_| CallTo::Drawer);
+            }
+            Action::Answer(result) => {
+                let sheet: Rc<str> = result.split('/').next().unwrap_or_default().into();
+                // The panel follows the answer it belongs to.
+                match &mut view.panel {
+                    Panel::Working(shown) => *shown = Rc::clone(&result),
+                    Panel::WorkBack(_) => view.panel = Panel::Drawing,
+                    Panel::Drawing => {}
+                }
+                view.answers.insert(sheet, result);
+            }
+            Action::Fold(row) => {
+                if !view.folded.remove(&row) {
+                    view.folded.insert(row);
+                }
+            }
+            Action::RowKeys(row) => view.row_keys = if view.row_keys.as_ref() == Some(&row) { None } else { Some(row) },
+            Action::AlsoIn(key, unit) => {
+                let wanted = Some((key, unit));
+                view.also_in = if view.also_in == wanted { None } else { wanted };
+            }
+            Action::Wipe(wiping) => view.wiping = wiping,
+            Action::Call(to) => called = Some(to),
+            _ => {}
+        }
+        if let Some(to) = called {
+            self.call(to);
+        }
+    }
+
+    /// Another page: what was open on the last one is put away.
+    fn go(&mut self, route: Route) {
+        let same = self.route == route;
+        self.route = route;
+        let view = Rc::make_mut(&mut self.view);
+        view.drawer = None;
+        if !same {
+            view.field = None;
+            view.panel = Panel::Drawing;
+            view.row_keys = None;
+            self.call(CallTo::Heading);
+        }
+    }
+
+    fn call(&mut self, to: CallTo) {
+        if let CallTo::Entry(key) | CallTo::Row(key) = &to {
+            let route = Route::of_key(key.sheet());
+            if self.route != route {
+                self.go(route);
+            }
+            self.unfold(key);
+        }
+        let view = Rc::make_mut(&mut self.view);
+        view.call = Call { number: view.call.number.wrapping_add(1), to };
+    }
+
+    /// Opens the rows an entry stands in.
+    fn unfold(&mut self, key: &Key) {
+        if self.view.folded.iter().any(|row| key.is_under(row)) {
+            Rc::make_mut(&mut self.view).folded.retain(|row| !key.is_under(row));
+        }
+    }
+
+    fn put_book(&mut self, book: Rc<Book>, log: Rc<Log>) {
+        self.findings = Rc::new(evaluate(&book, Some(&self.findings)));
+        self.book = book;
+        self.log = log;
+    }
+
+    /// Makes an edit, notes it and reckons again; `continuing` joins it to the last one of the same entry.
+    fn make(&mut self, edit: Edit, continuing: bool) {
+        if edit.is_empty() {
+            return;
+        }
+        let book = Rc::new(self.book.with(&edit));
+        let mut log = (*self.log).clone();
+        log.record(edit, continuing);
+        self.put_book(book, Rc::new(log));
+        self.saved = Saved::Pending;
+    }
+
+    fn undo(&mut self, back: bool) {
+        let mut log = (*self.log).clone();
+        let book = if back { log.undo(&self.book) } else { log.redo(&self.book) };
+        if let Some(book) = book {
+            self.put_book(Rc::new(book), Rc::new(log));
+            self.saved = Saved::Pending;
+            Rc::make_mut(&mut self.view).typing = false;
+        }
+    }
+
+    fn type_into(&mut self, key: Key, text: &str) {
+        let continuing = self.view.typing && self.view.field.as_ref() == Some(&key);
+        let entry = self.entry_of(&key, text);
+        let edit = self.book.setting(key.clone(), Some(entry));
+        self.make(edit, continuing);
+        let view = Rc::make_mut(&mut self.view);
+        view.field = Some(key);
+        view.typing = true;
+    }
+
+    /// What was typed, with the unit that a bare number was shown to be in when that is not the metric one.
+    pub fn entry_of(&self, key: &Key, text: &str) -> Entry {
+        let entry = Entry::new(text);
+        let number = field_of(key).and_then(|field| field.number());
+        let shown = number.map(|number| number.unit(self.settings.units));
+        let entry = match (number, shown) {
+            (Some(number), Some(unit)) if unit.symbol != number.unit(System::Metric).symbol => {
+                entry.in_unit(unit.symbol)
+            }
+            _ => entry,
+        };
+        match self.settings.mark {
+            Mark::Comma if text.contains([',', '.']) => entry.with_mark(Mark::Comma),
+            _ => entry,
+        }
+    }
+
+    fn read_with(&mut self, key: Key, mark: Mark) {
+        if let Some(entry) = self.book.entry(key.as_str()) {
+            let entry = entry.clone().with_mark(mark);
+            let edit = self.book.setting(key, Some(entry));
+            self.make(edit, false);
+        }
+    }
+
+    fn add_row(&mut self, list: &Key) {
+        let (id, edit) = self.book.adding_row(list, Place::Last, &self.log, &[]);
+        self.make(edit, false);
+        self.call(CallTo::Row(list.under(&id)));
+    }
+
+    fn add_rows(&mut self, list: &Key, rows: &[Vec<(&'static str, String)>]) {
+        let mut whole = Edit::default();
+        let mut book = (*self.book).clone();
+        let mut log = (*self.log).clone();
+        for row in rows {
+            let with: Vec<(&str, Entry)> = row
+                .iter()
+                .map(|(field, text)| (*field, self.entry_of(&list.under("0").under(field), text)))
+                .collect();
+            let (_, edit) = book.adding_row(list, Place::Last, &log, &with);
+            book = book.with(&edit);
+            log.record(edit.clone(), false);
+            whole = whole.then(edit);
+        }
+        self.make(whole, false);
+    }
+
+    fn move_row(&mut self, list: &Key, id: &str, up: bool) {
+        let rows = self.book.rows(list);
+        let Some(at) = rows.iter().position(|row| &**row == id) else { return };
+        let place = match (up, at) {
+            (true, 0) => return,
+            (true, 1) => Place::First,
+            (true, at) => Place::After(&rows[at - 2]),
+            (false, at) if at + 1 < rows.len() => Place::After(&rows[at + 1]),
+            (false, _) => return,
+        };
+        let edit = self.book.moving_row(list, id, place);
+        self.make(edit, false);
+    }
+
+    /// The result that a sheet's band shows: the chosen one while the sheet still gives it, else the first.
+    pub fn answer(&self, sheet: &str, offered: &[Rc<str>]) -> Option<Rc<str>> {
+        let chosen = self.view.answers.get(sheet);
+        chosen
+            .filter(|id| self.findings.result(id).is_some())
+            .or_else(|| offered.first())
+            .cloned()
+    }
+}
+
+impl Action {
+    /// Whether it would change the book.
+    fn edits(&self) -> bool {
+        matches!(
+            self,
+            Self::Typed(..)
+                | Self::ReadWith(..)
+                | Self::Put(..)
+                | Self::Change(..)
+                | Self::AddRow(..)
+                | Self::AddRows(..)
+                | Self::CopyRow(..)
+                | Self::RemoveRow(..)
+                | Self::MoveRow(..)
+                | Self::Undo
+                | Self::Redo
+                | Self::BackToBefore
+        )
+    }
+}

@@ -1,94 +1,156 @@
 //! Every sentence the reckoner shows, in British and American English, a file a subject.
 //!
-//! Labels are found by field pattern (`gearing/gears/*/ratio`), results by result pattern, remarks and lacks by
-//! their ids. Nothing outside this folder holds a sentence.
+//! Labels are found by field pattern (`gearing/gears/*/ratio`), results by result pattern, remarks and refusals by
+//! their names. Nothing outside this folder holds a sentence. A subject's file holds one [`Subject`]:
+//!
+//! ```ignore
+//! pub static WORDS: Subject = Subject {
+//!     name: same("Gearing"),
+//!     asks: same("Which axle ratio?"),
+//!     tells: same("Road speed in each gear, the ratio to fit, and what the speedometer will read."),
+//!     fields: &[("gearing/crown_teeth", pair("Crown wheel teeth", "Ring gear teeth")),
+//!               ("gearing/gears/*/ratio", same("Ratio"))],
+//!     hints: &[("gearing/roll_out", same("Straight line, laden, several turns, divided by the turns."))],
+//!     choices: &[("radial", same("Radial")), ("gearing/drive=rear", same("Rear axle"))],
+//!     groups: &[("gearing/tyre", pair("Tyre", "Tire"))],
+//!     lists: &[("gearing/gears", list(same("Gears"), same("gear"), same("Gear {0}")))],
+//!     results: &[told("gearing/top_speed", same("Top speed")),
+//!                told_of("gearing/speed_per_1000/*", &["gearing/gears"], same("Speed at 1000 rpm in {0}"))],
+//!     remarks: &[("tyre_over_speed", pair("The tyre is made for {0} at most.", "The tire is made for {0} at most."))],
+//!     plates: &[("gearing/speeds", same("Enter the tyre, one gear and the final drive."))],
+//!     words: &[],
+//! };
+//! ```
+//! and is named in [`SUBJECTS`]. A test here fails when a field, a list, a choice or a result has no words.
 
+pub mod entry;
 pub mod frame;
-
-/// A word or sentence in both kinds of English.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Phrase {
-    british: &'static str,
-    american: &'static str,
-}
-
-/// A phrase that is the same on both sides of the water.
-pub const fn same(text: &'static str) -> Phrase {
-    Phrase { british: text, american: text }
-}
-
-/// A phrase that differs: British first, American second.
-pub const fn pair(british: &'static str, american: &'static str) -> Phrase {
-    Phrase { british, american }
-}
-
-/// Which English the pages speak.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub enum Tongue {
-    /// en-GB
-    #[default]
-    British,
-    /// en-US
-    American,
-}
-
-impl Tongue {
-    /// The phrase in this tongue.
-    pub fn say(self, phrase: Phrase) -> &'static str {
-        match self {
-            Self::British => phrase.british,
-            Self::American => phrase.american,
-        }
-    }
-
-    /// The tag for the page's `lang`.
-    pub fn tag(self) -> &'static str {
-        match self {
-            Self::British => "en-GB",
-            Self::American => "en-US",
-        }
-    }
-}
-
-/// Whether `key` is an instance of `pattern`, in which `*` stands for one part of the path.
-pub fn matches(pattern: &str, key: &str) -> bool {
-    let mut wanted = pattern.split('/');
-    let mut given = key.split('/');
-    loop {
-        match (wanted.next(), given.next()) {
-            (None, None) => return true,
-            (Some("*"), Some(_)) => {}
-            (Some(w), Some(g)) if w == g => {}
-            _ => return false,
-        }
-    }
-}
-
-/// The phrase a table holds for a key, the exact key before a pattern with stars.
-pub fn found(table: &[(&'static str, Phrase)], key: &str) -> Option<Phrase> {
-    table
-        .iter()
-        .find(|(pattern, _)| *pattern == key)
-        .or_else(|| table.iter().find(|(pattern, _)| matches(pattern, key)))
-        .map(|(_, phrase)| *phrase)
-}
+pub mod lack;
+mod phrase;
+mod subject;
+pub mod vehicle;
 
 #[cfg(test)]
-mod tests {
-    use super::*;
+mod tests;
 
-    #[test]
-    fn a_star_stands_for_one_part_of_the_path_and_no_more() {
-        assert!(matches("gearing/gears/*/ratio", "gearing/gears/2/ratio"));
-        assert!(!matches("gearing/gears/*/ratio", "gearing/gears/2/3/ratio"));
-        assert!(!matches("gearing/gears/*", "gearing/gears"));
-    }
+pub use phrase::{Phrase, Tongue, filled, found, matches, pair, same};
+pub use subject::{ListWords, Subject, Told, list, told, told_of};
 
-    #[test]
-    fn an_exact_key_wins_over_a_pattern() {
-        let table = [("a/*", same("any")), ("a/b", same("this one"))];
-        assert_eq!(found(&table, "a/b"), Some(same("this one")));
-        assert_eq!(found(&table, "a/c"), Some(same("any")));
-        assert_eq!(found(&table, "b"), None);
+use buildbook::{Book, Key};
+
+/// The words of every sheet.
+pub static SUBJECTS: [(&str, &Subject); 1] = [("vehicle", &vehicle::WORDS)];
+
+/// The words of the sheet that a key or a sheet's name begins with.
+pub fn subject(key: &str) -> Option<&'static Subject> {
+    let sheet = key.split('/').next().unwrap_or_default();
+    SUBJECTS.iter().find(|(name, _)| *name == sheet).map(|(_, words)| *words)
+}
+
+/// A name of the code as a person might read it: the last resort where words are missing, which a test forbids.
+fn bare(name: &str) -> String {
+    name.rsplit('/').next().unwrap_or_default().replace('_', " ")
+}
+
+/// The label of a field, without the row it stands in.
+pub fn label(key: &str, tongue: Tongue) -> String {
+    let phrase = subject(key).and_then(|words| found(words.fields, &Key::from(key).pattern()));
+    phrase.map_or_else(|| bare(key), |phrase| tongue.say(phrase).to_owned())
+}
+
+/// A piece of advice for a field, where there is one.
+pub fn hint(key: &str, tongue: Tongue) -> Option<&'static str> {
+    let words = subject(key)?;
+    found(words.hints, &Key::from(key).pattern()).map(|phrase| tongue.say(phrase))
+}
+
+/// A choice of a field.
+pub fn choice(key: &str, chosen: &str, tongue: Tongue) -> String {
+    let own = format!("{}={chosen}", Key::from(key).pattern());
+    let phrase = subject(key).and_then(|words| found(words.choices, &own).or_else(|| found(words.choices, chosen)));
+    phrase.map_or_else(|| bare(chosen), |phrase| tongue.say(phrase).to_owned())
+}
+
+/// A heading within a sheet.
+pub fn group(id: &str, tongue: Tongue) -> String {
+    let phrase = subject(id).and_then(|words| found(words.groups, id));
+    phrase.map_or_else(|| bare(id), |phrase| tongue.say(phrase).to_owned())
+}
+
+/// The pattern of a list: every second part that is not the last is a row's id.
+fn list_pattern(list: &str) -> String {
+    Key::from(list).under("x").pattern().trim_end_matches("/x").to_owned()
+}
+
+/// The words of a list.
+pub fn list_words(list: &str) -> Option<ListWords> {
+    let pattern = list_pattern(list);
+    let words = subject(list)?;
+    words.lists.iter().find(|(known, _)| *known == pattern).map(|(_, words)| *words)
+}
+
+/// The name of a row: what its owner called it, else its place in the list.
+pub fn row_name(book: &Book, list: &Key, id: &str, tongue: Tongue) -> String {
+    let row = list.under(id);
+    let own = book.entry(row.under("name").as_str()).map(|entry| entry.text.trim().to_owned());
+    if let Some(own) = own.filter(|own| !own.is_empty()) {
+        return own;
     }
+    let place = book.rows(list).iter().position(|row| &**row == id).map_or_else(|| id.to_owned(), |at| (at + 1).to_string());
+    match list_words(list.as_str()) {
+        Some(words) => filled(tongue.say(words.nth), &[place]),
+        None => format!("{} {place}", bare(list.as_str())),
+    }
+}
+
+/// The rows a key stands in, the outermost first, by their names.
+pub fn row_names(book: &Book, key: &Key, tongue: Tongue) -> Vec<String> {
+    let mut names = Vec::new();
+    let mut above = key.row();
+    while let Some(row) = above {
+        if let Some(list) = row.parent() {
+            names.push(row_name(book, &list, row.field(), tongue));
+            above = list.row();
+        } else {
+            above = None;
+        }
+    }
+    names.reverse();
+    names
+}
+
+/// The label of an entry with the rows it stands in: `Gear 2: ratio`.
+pub fn entry_name(book: &Book, key: &Key, tongue: Tongue) -> String {
+    let mut parts = row_names(book, key, tongue);
+    parts.push(label(key.as_str(), tongue));
+    parts.join(": ")
+}
+
+/// What a result tells, with the names of the rows it belongs to.
+pub fn result(book: &Book, id: &str, tongue: Tongue) -> String {
+    let told = subject(id).and_then(|words| words.result(id));
+    let Some(told) = told else { return bare(id) };
+    let stars = told.pattern.split('/').zip(id.split('/')).filter(|(p, _)| *p == "*").map(|(_, part)| part);
+    let ids: Vec<&str> = stars.collect();
+    let names: Vec<String> = told
+        .rows
+        .iter()
+        .enumerate()
+        .map(|(at, list)| {
+            // A list within rows carries a star for each row above it.
+            let mut above = ids.iter();
+            let path: Vec<&str> =
+                list.split('/').map(|part| if part == "*" { above.next().copied().unwrap_or("*") } else { part }).collect();
+            let id = ids.get(at).copied().unwrap_or_default();
+            row_name(book, &Key::from(path.join("/").as_str()), id, tongue)
+        })
+        .collect();
+    let names = if told.rows.is_empty() { ids.iter().map(|id| bare(id)).collect() } else { names };
+    filled(tongue.say(told.phrase), &names)
+}
+
+/// What a remark says; the numbers and names it speaks of stand at `{0}`, `{1}`, ..., numbers first.
+pub fn remark(sheet: &str, fact: &str, said: &[String], tongue: Tongue) -> String {
+    let phrase = subject(sheet).and_then(|words| found(words.remarks, fact));
+    phrase.map_or_else(|| bare(fact), |phrase| filled(tongue.say(phrase), said))
 }

@@ -1,0 +1,210 @@
+//! What the pages show of entries and figures: values with their ±, units, assumptions and doubts, as plain text.
+
+use crate::browser;
+use crate::settings::KeypadUse;
+use crate::state::{Action, State};
+use crate::widgets::keypad_text::with_unit_meant;
+use buildbook::{Entry, Field, Form, Key, ask, field_of};
+use measure::{Doubt, Figure, Kind, Manner, Reading, Stated, Unit, show};
+
+/// No-break space between a number and its unit.
+pub const NBSP: char = '\u{a0}';
+
+/// A figure as the pages write it.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Written {
+    /// `24.7`
+    pub value: String,
+    /// `± 0.4`; none for what is exact.
+    pub pm: Option<String>,
+    /// `mph`; empty for a plain number.
+    pub unit: String,
+}
+
+impl Written {
+    /// `24.7 ± 0.4 mph` on one line.
+    pub fn whole(&self) -> String {
+        let mut whole = self.value.clone();
+        if let Some(pm) = &self.pm {
+            whole.push(NBSP);
+            whole.push_str(pm);
+        }
+        if !self.unit.is_empty() {
+            whole.push(NBSP);
+            whole.push_str(&self.unit);
+        }
+        whole
+    }
+}
+
+/// A figure in the manner of the settings.
+pub fn written(figure: &Figure, manner: &Manner) -> Written {
+    let shown = show(figure, manner);
+    Written { value: shown.value, pm: shown.plus_minus.map(|pm| format!("±{NBSP}{pm}")), unit: shown.unit.to_owned() }
+}
+
+/// A plain value in a kind, without ±.
+pub fn plain(si: f64, kind: Kind, manner: &Manner) -> String {
+    written(&Figure::exact(si, kind), manner).whole()
+}
+
+/// What stands after a field.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Tail {
+    /// The unit of a bare number.
+    pub unit: Option<String>,
+    /// The ± that stands in for one that was not typed.
+    pub pm: Option<String>,
+    /// Whether the value, or its ±, is assumed.
+    pub assumed: bool,
+    /// What is assumed while the field is blank.
+    pub placeholder: String,
+}
+
+fn nonempty(text: &str) -> Option<String> {
+    (!text.is_empty()).then(|| text.to_owned())
+}
+
+/// What stands after the field of an entry.
+pub fn tail(state: &State, key: &Key) -> Tail {
+    let Some(field) = field_of(key) else { return Tail::default() };
+    let entry = state.book.entry(key.as_str()).filter(|entry| !entry.is_blank());
+    let assumed = field.assumed_in(state.book.defaults_version());
+    let Form::Number(number) = &field.form else {
+        let blank = entry.is_none();
+        let currency = matches!(field.form, Form::Money).then(|| currency(state)).flatten();
+        return Tail {
+            unit: currency,
+            pm: None,
+            assumed: blank && assumed.is_some(),
+            placeholder: assumed.unwrap_or_default().to_owned(),
+        };
+    };
+    let manner = state.settings.manner();
+    let shown = number.unit(state.settings.units);
+    let unit = nonempty(shown.symbol);
+    match (entry, assumed) {
+        (Some(entry), _) => typed_tail(field, entry, unit),
+        (None, Some(text)) => {
+            let reading = reading_of(field, &Entry::new(text));
+            let placeholder = reading.as_ref().map_or_else(|| text.to_owned(), |r| in_unit(r.value, shown, &manner));
+            Tail { unit, pm: reading.and_then(|r| assumed_pm(&r, shown, &manner)), assumed: true, placeholder }
+        }
+        (None, None) => Tail { unit, ..Tail::default() },
+    }
+}
+
+fn typed_tail(field: &Field, entry: &Entry, unit: Option<String>) -> Tail {
+    let Some(reading) = reading_of(field, entry) else { return Tail { unit, ..Tail::default() } };
+    let pm = assumed_pm(&reading, reading.unit, &Manner::default());
+    Tail {
+        unit: if reading.bare { nonempty(reading.unit.symbol) } else { None },
+        assumed: pm.is_some(),
+        pm,
+        placeholder: String::new(),
+    }
+}
+
+/// The ± of the tool that stands in, in a unit.
+fn assumed_pm(reading: &Reading, unit: &'static Unit, manner: &Manner) -> Option<String> {
+    let size = unit.step_from_si(reading.plus.max(reading.minus));
+    (reading.stated == Stated::Assumed && size > 0.0).then(|| format!("±{NBSP}{}", short(size, manner)))
+}
+
+/// A number with as many places as it needs, three figures at most.
+fn short(value: f64, manner: &Manner) -> String {
+    if value == 0.0 || !value.is_finite() {
+        return "0".to_owned();
+    }
+    let places = (2.0 - value.abs().log10().floor()).clamp(0.0, 9.0);
+    let scale = 10_f64.powf(places);
+    let text = format!("{}", (value * scale).round() / scale);
+    text.replace('-', "−").replace('.', &manner.mark.sign().to_string())
+}
+
+fn in_unit(si: f64, unit: &'static Unit, manner: &Manner) -> String {
+    let value = unit.from_si(si);
+    let scale = 10_f64.powf((4.0 - value.abs().max(1e-12).log10().floor()).clamp(0.0, 9.0));
+    let text = format!("{}", (value * scale).round() / scale);
+    text.replace('-', "−").replace('.', &manner.mark.sign().to_string())
+}
+
+fn currency(state: &State) -> Option<String> {
+    state.book.entry(buildbook::CURRENCY_KEY).map(|entry| entry.text.to_string())
+}
+
+/// An entry as it was understood; none where it cannot be read, or is no number.
+pub fn reading_of(field: &Field, entry: &Entry) -> Option<Reading> {
+    let number = field.number()?;
+    measure::read(&entry.text, &ask(number, entry)).ok()
+}
+
+/// What is said below a field.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Notes {
+    /// The text could mean two things.
+    pub doubt: Option<Doubting>,
+    /// The value in another unit.
+    pub also: Option<String>,
+}
+
+/// Two ways to read one text.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Doubting {
+    /// As it was understood.
+    pub understood: String,
+    /// As it could also be meant.
+    pub otherwise: String,
+    /// What settles it the other way.
+    pub settle: Action,
+}
+
+/// What is said below the field of an entry.
+pub fn notes(state: &State, key: &Key) -> Notes {
+    let entry = state.book.entry(key.as_str());
+    let (Some(field), Some(entry)) = (field_of(key), entry) else { return Notes::default() };
+    let Some(reading) = reading_of(field, entry) else { return Notes::default() };
+    let manner = state.settings.manner();
+    let also = state.view.also_in.as_ref().filter(|(at, _)| at == key).and_then(|(_, symbol)| {
+        let units = field.number()?.kind.units();
+        let unit = units.iter().find(|unit| unit.symbol == *symbol)?;
+        Some(format!("{}{NBSP}{}", in_unit(reading.value, unit, &manner), unit.symbol))
+    });
+    Notes { doubt: doubt(key, entry, &reading, &manner), also }
+}
+
+fn doubt(key: &Key, entry: &Entry, reading: &Reading, manner: &Manner) -> Option<Doubting> {
+    let two = reading.ambiguous.as_ref()?;
+    let say = |si: f64, unit: &'static Unit| {
+        let number = in_unit(si, unit, manner);
+        if unit.symbol.is_empty() { number } else { format!("{number}{NBSP}{}", unit.symbol) }
+    };
+    Some(match two.doubt {
+        Doubt::Unit { understood, otherwise } => Doubting {
+            understood: say(two.understood, understood),
+            otherwise: say(two.otherwise, otherwise),
+            settle: Action::Put(
+                key.clone(),
+                Some(Entry { text: with_unit_meant(&entry.text, otherwise.symbol).text.into(), ..entry.clone() }),
+            ),
+        },
+        Doubt::Mark { otherwise, .. } => Doubting {
+            understood: say(two.understood, reading.unit),
+            otherwise: say(two.otherwise, reading.unit),
+            settle: Action::ReadWith(key.clone(), otherwise),
+        },
+        _ => return None,
+    })
+}
+
+/// Whether our own keypad serves an entry now.
+pub fn own_keypad(state: &State, key: &Key) -> bool {
+    let figures = field_of(key).is_some_and(|field| matches!(field.form, Form::Number(_) | Form::Money));
+    let wanted = match state.settings.keypad {
+        KeypadUse::Always => true,
+        KeypadUse::Never => false,
+        KeypadUse::OnTouch => browser::touched(),
+    };
+    let asked_away = state.view.system_keyboard && state.view.field.as_ref() == Some(key);
+    figures && wanted && !asked_away && !state.read_only
+}

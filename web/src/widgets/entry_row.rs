@@ -1,0 +1,302 @@
+//! One entry: its label, what was typed, its unit and ±, what was understood, and what is wrong with it.
+
+use super::choices::Choices;
+use super::icon::{Icon, icon};
+use crate::browser;
+use crate::desk::{Desk, use_desk, use_settings, use_slice};
+use crate::shown::{self, Tail};
+use crate::state::{Action, State};
+use crate::words::{self, entry::Fault, filled, frame};
+use buildbook::{Entry, Field, Form, Key, field_of};
+use gloo_timers::callback::Timeout;
+use yew::prelude::*;
+
+/// How long a hand rests before an error is spoken of.
+const REST: u32 = 900;
+
+/// The row of an entry.
+#[derive(Properties, PartialEq)]
+pub struct EntryRowProps {
+    /// The entry's key: `gearing/gears/2/ratio`.
+    pub at: AttrValue,
+}
+
+/// What a row shows of the state.
+#[derive(Clone, PartialEq)]
+struct Slice {
+    entry: Option<Entry>,
+    fault: Option<Fault>,
+    tail: Tail,
+    focused: bool,
+    read_only: bool,
+}
+
+fn slice(state: &State, key: &Key) -> Slice {
+    let found = state.findings.found(key.sheet());
+    let error = found.and_then(|found| found.errors.iter().find(|(at, _)| at == key)).map(|(_, error)| error);
+    Slice {
+        entry: state.book.entry(key.as_str()).cloned(),
+        fault: error.map(|error| words::entry::fault(error, &state.settings.manner(), state.settings.tongue)),
+        tail: shown::tail(state, key),
+        focused: state.view.field.as_ref() == Some(key),
+        read_only: state.read_only,
+    }
+}
+
+/// A row for one entry, whatever its form. A key that names no field gives nothing.
+#[component]
+pub fn EntryRow(props: &EntryRowProps) -> Html {
+    let key = Key::from(&*props.at);
+    let found = {
+        let key = key.clone();
+        use_slice(move |state| slice(state, &key))
+    };
+    let tongue = use_settings().tongue;
+    let rested = use_rest(found.as_ref().and_then(|f| f.entry.clone()));
+    let (Some(field), Some(found)) = (field_of(&key), found) else { return html! {} };
+
+    let blank = found.entry.is_none();
+    let told = found.fault.as_ref().filter(|_| !found.focused || rested);
+    let standing = match (told, blank, found.tail.assumed) {
+        (Some(_), ..) => "error",
+        (None, true, true) => "assumed",
+        (None, true, false) => "empty",
+        (None, false, _) => "entered",
+    };
+    let choices = match field.form {
+        Form::Choice(choices) => Some(choices),
+        Form::YesNo => Some(["yes", "no"].as_slice()),
+        _ => None,
+    };
+    let wide = choices.is_some_and(|c| {
+        c.len() > 3 || c.iter().map(|c| words::choice(key.as_str(), c, tongue).len()).sum::<usize>() > 22
+    });
+    let id = id_of(&key);
+    html! {
+        <div class={classes!("row", wide.then_some("wide"))} data-standing={standing}>
+            <label class="row-label" id={format!("{id}-label")} for={id.clone()}>
+                { words::label(key.as_str(), tongue) }
+                { words::hint(key.as_str(), tongue).map(|hint| html! { <small>{ hint }</small> }) }
+            </label>
+            <div class="row-value">
+                if let Some(choices) = choices {
+                    <Choices at={props.at.clone()} {choices} />
+                } else {
+                    <TextField at={props.at.clone()} text={text_of(&found)} placeholder={found.tail.placeholder.clone()}
+                        invalid={told.is_some()} read_only={found.read_only} />
+                    { tail(field, &found.tail, blank, tongue.say(frame::ASSUMED)) }
+                }
+            </div>
+            { told.map(|fault| error(&id, &text_of(&found), fault)) }
+            <Understood at={props.at.clone()} />
+        </div>
+    }
+}
+
+/// Whether the text has been left alone for a while.
+#[hook]
+fn use_rest(entry: Option<Entry>) -> bool {
+    let rested = use_state(|| true);
+    {
+        let rested = rested.clone();
+        let first = use_mut_ref(|| true);
+        use_effect_with(entry, move |_| {
+            let timer = if first.replace(false) {
+                None
+            } else {
+                rested.set(false);
+                Some(Timeout::new(REST, move || rested.set(true)))
+            };
+            move || drop(timer)
+        });
+    }
+    *rested
+}
+
+fn text_of(found: &Slice) -> AttrValue {
+    found.entry.as_ref().map_or_else(AttrValue::default, |entry| AttrValue::from(entry.text.to_string()))
+}
+
+/// The id of a key's field on the page.
+pub fn id_of(key: &Key) -> String {
+    format!("f-{}", key.as_str().replace('/', "-"))
+}
+
+/// Unit, ± and the mark of an assumption, after the field.
+fn tail(field: &Field, tail: &Tail, blank: bool, assumed: &'static str) -> Html {
+    if !matches!(field.form, Form::Number(_) | Form::Money) && !(tail.assumed && blank) {
+        return html! {};
+    }
+    let marked = tail.assumed && (blank || tail.pm.is_some());
+    html! {
+        <span class="row-tail">
+            if let Some(unit) = &tail.unit { <span class="unit">{ unit }</span> }
+            if let Some(pm) = &tail.pm { <span class="pm">{ pm }</span> }
+            if marked { <span class="tag">{ assumed }</span> }
+        </span>
+    }
+}
+
+/// What is wrong: the typed text with a mark under the character, and the sentence.
+fn error(id: &str, text: &str, fault: &Fault) -> Html {
+    let marked = fault.at.as_ref().map(|at| {
+        let before: String = text.chars().take(at.start).collect();
+        let bad: String = text.chars().skip(at.start).take(at.len().max(1)).collect();
+        let after: String = text.chars().skip(at.start + at.len().max(1)).collect();
+        // Something that is missing at the end is marked by a space.
+        let bad = if bad.is_empty() { "\u{a0}".to_owned() } else { bad };
+        html! { <span class="typed" aria-hidden="true">{ before }<mark>{ bad }</mark>{ after }</span> }
+    });
+    html! {
+        <div class="row-note error" id={format!("{id}-error")}>
+            { icon(Icon::Warning) }
+            { marked }
+            <p>{ &fault.said }</p>
+        </div>
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct TextFieldProps {
+    at: AttrValue,
+    text: AttrValue,
+    placeholder: AttrValue,
+    invalid: bool,
+    read_only: bool,
+}
+
+/// The field itself. What was typed is what it holds; nothing rewrites it.
+#[component]
+fn TextField(props: &TextFieldProps) -> Html {
+    let desk = use_desk();
+    let pad = {
+        let key = Key::from(&*props.at);
+        use_slice(move |state| shown::own_keypad(state, &key)).unwrap_or(false)
+    };
+    let key = Key::from(&*props.at);
+    let form = field_of(&key).map(|field| field.form);
+    let worded = matches!(form, Some(Form::Text | Form::Date));
+    let inputmode = match (pad, form) {
+        (true, _) => "none",
+        (false, Some(Form::Number(_) | Form::Money)) => "decimal",
+        _ => "text",
+    };
+    let id = id_of(&key);
+    let error = props.invalid.then(|| format!("{id}-error"));
+    html! {
+        <input
+            id={id}
+            class={classes!("field", worded.then_some("words"))}
+            data-key={props.at.clone()}
+            type="text"
+            {inputmode}
+            autocomplete="off"
+            autocapitalize="off"
+            spellcheck="false"
+            enterkeyhint="next"
+            value={props.text.clone()}
+            placeholder={props.placeholder.clone()}
+            readonly={props.read_only}
+            aria-invalid={props.invalid.then_some("true")}
+            aria-describedby={error}
+            oninput={typed(desk.as_ref(), &key)}
+            onfocus={entered(desk.as_ref(), &key)}
+            onblur={left(desk.as_ref(), &key)}
+            onkeydown={pressed(desk.as_ref(), &key)}
+        />
+    }
+}
+
+fn typed(desk: Option<&Desk>, key: &Key) -> Callback<InputEvent> {
+    let (desk, key) = (desk.cloned(), key.clone());
+    Callback::from(move |event: InputEvent| {
+        if let (Some(desk), Some(input)) = (&desk, event.target_dyn_into::<web_sys::HtmlInputElement>()) {
+            desk.send(Action::Typed(key.clone(), input.value().into()));
+        }
+    })
+}
+
+fn entered(desk: Option<&Desk>, key: &Key) -> Callback<FocusEvent> {
+    let (desk, key) = (desk.cloned(), key.clone());
+    Callback::from(move |_| {
+        if let Some(desk) = &desk {
+            desk.send(Action::Field(Some(key.clone())));
+        }
+    })
+}
+
+/// Leaving the field: on paper there is no keypad, and with a keyboard nothing stays behind.
+fn left(desk: Option<&Desk>, key: &Key) -> Callback<FocusEvent> {
+    let (desk, key) = (desk.cloned(), key.clone());
+    Callback::from(move |event: FocusEvent| {
+        let Some(desk) = &desk else { return };
+        // The keypad's own keys do not take the cursor; when something else does, the keypad goes.
+        let state = desk.state();
+        if state.view.field.as_ref() == Some(&key) && event.related_target().is_some() {
+            desk.send(Action::Field(None));
+        }
+    })
+}
+
+fn pressed(desk: Option<&Desk>, key: &Key) -> Callback<KeyboardEvent> {
+    let (desk, key) = (desk.cloned(), key.clone());
+    Callback::from(move |event: KeyboardEvent| {
+        let Some(desk) = &desk else { return };
+        match event.key().as_str() {
+            "Enter" => {
+                event.prevent_default();
+                next(desk, &key);
+            }
+            "Escape" => desk.send(Action::Field(None)),
+            _ => {}
+        }
+    })
+}
+
+/// On to the next entry; at the end of a list a new row opens, and an empty row ends the list.
+pub fn next(desk: &Desk, key: &Key) {
+    let after = browser::after_field(key.as_str());
+    match after.ends {
+        Some((list, id)) if after.blank => {
+            if let Some(next) = after.next {
+                browser::focus_on(next);
+            }
+            desk.send(Action::RemoveRow(Key::from(list), id.into()));
+        }
+        Some((list, _)) => desk.send(Action::AddRow(Key::from(list))),
+        None => {
+            if let Some(next) = after.next {
+                browser::focus_on(next);
+            }
+        }
+    }
+}
+
+/// What was understood, where the text could mean two things; and the value in another unit, where that was asked for.
+#[component]
+fn Understood(props: &EntryRowProps) -> Html {
+    let key = Key::from(&*props.at);
+    let notes = {
+        let key = key.clone();
+        use_slice(move |state| shown::notes(state, &key)).unwrap_or_default()
+    };
+    let (desk, tongue) = (use_desk(), use_settings().tongue);
+    html! {
+        <>
+            if let Some(doubt) = notes.doubt {
+                <div class="row-note">
+                    <span>{ filled(tongue.say(frame::UNDERSTOOD), &[doubt.understood.clone()]) }</span>
+                    <button type="button" class="key quiet" data-do={format!("meant {key}")}
+                        onclick={Callback::from(move |_| {
+                            if let Some(desk) = &desk { desk.send(doubt.settle.clone()); }
+                        })}>
+                        { filled(tongue.say(frame::MEANT), &[doubt.otherwise.clone()]) }
+                    </button>
+                </div>
+            }
+            if let Some(also) = notes.also {
+                <div class="row-note"><span class="num">{ filled(tongue.say(frame::IS_ALSO), &[also]) }</span></div>
+            }
+        </>
+    }
+}

@@ -5,7 +5,7 @@ use crate::settings::KeypadUse;
 use crate::state::{Action, State};
 use crate::widgets::keypad_text::with_unit_meant;
 use buildbook::{Entry, Field, Form, Key, ask, field_of};
-use measure::{Doubt, Figure, Kind, Manner, Reading, Stated, Unit, show};
+use measure::{Doubt, Figure, Kind, Manner, Reading, Stated, System, Unit, show, show_exact, show_in};
 
 /// No-break space between a number and its unit.
 pub const NBSP: char = '\u{a0}';
@@ -40,7 +40,16 @@ impl Written {
 /// A figure in the manner of the settings.
 pub fn written(figure: &Figure, manner: &Manner) -> Written {
     let shown = show(figure, manner);
-    Written { value: shown.value, pm: shown.plus_minus.map(|pm| format!("±{NBSP}{pm}")), unit: shown.unit.to_owned() }
+    of_shown(&show(figure, manner))
+}
+
+/// A figure in a unit of choice.
+pub fn written_in(figure: &Figure, unit: &'static Unit, manner: &Manner) -> Written {
+    of_shown(&show_in(figure, unit, manner))
+}
+
+fn of_shown(shown: &measure::Shown) -> Written {
+    Written { value: shown.value.clone(), pm: nonempty(&shown.plus_minus), unit: shown.unit.to_owned() }
 }
 
 /// A plain value in a kind, without ±.
@@ -72,7 +81,7 @@ pub fn tail(state: &State, key: &Key) -> Tail {
     let assumed = field.assumed_in(state.book.defaults_version());
     let Form::Number(number) = &field.form else {
         let blank = entry.is_none();
-        let currency = matches!(field.form, Form::Money).then(|| currency(state)).flatten();
+        let currency = matches!(field.form, Form::Money(_)).then(|| state.book.currency().code().to_owned());
         return Tail {
             unit: currency,
             pm: None,
@@ -111,26 +120,19 @@ fn assumed_pm(reading: &Reading, unit: &'static Unit, manner: &Manner) -> Option
     (reading.stated == Stated::Assumed && size > 0.0).then(|| format!("±{NBSP}{}", short(size, manner)))
 }
 
-/// A number with as many places as it needs, three figures at most.
+/// A size with three figures at most.
 fn short(value: f64, manner: &Manner) -> String {
-    if value == 0.0 || !value.is_finite() {
-        return "0".to_owned();
-    }
-    let places = (2.0 - value.abs().log10().floor()).clamp(0.0, 9.0);
+    let places = (2.0 - value.abs().max(1e-12).log10().floor()).clamp(-9.0, 9.0);
     let scale = 10_f64.powf(places);
-    let text = format!("{}", (value * scale).round() / scale);
-    text.replace('-', "−").replace('.', &manner.mark.sign().to_string())
+    exact_number((value * scale).round() / scale, manner)
+}
+
+fn exact_number(value: f64, manner: &Manner) -> String {
+    show_exact(value, Kind::Ratio.default_unit(System::Metric), manner).value
 }
 
 fn in_unit(si: f64, unit: &'static Unit, manner: &Manner) -> String {
-    let value = unit.from_si(si);
-    let scale = 10_f64.powf((4.0 - value.abs().max(1e-12).log10().floor()).clamp(0.0, 9.0));
-    let text = format!("{}", (value * scale).round() / scale);
-    text.replace('-', "−").replace('.', &manner.mark.sign().to_string())
-}
-
-fn currency(state: &State) -> Option<String> {
-    state.book.entry(buildbook::CURRENCY_KEY).map(|entry| entry.text.to_string())
+    show_exact(si, unit, manner).value
 }
 
 /// An entry as it was understood; none where it cannot be read, or is no number.
@@ -170,11 +172,11 @@ pub fn notes(state: &State, key: &Key) -> Notes {
         let unit = units.iter().find(|unit| unit.symbol == *symbol)?;
         Some(format!("{}{NBSP}{}", in_unit(reading.value, unit, &manner), unit.symbol))
     });
-    Notes { doubt: doubt(key, entry, &reading, &manner), also }
+    Notes { doubt: doubt(key, field, entry, &reading, &manner), also }
 }
 
-fn doubt(key: &Key, entry: &Entry, reading: &Reading, manner: &Manner) -> Option<Doubting> {
-    let two = reading.ambiguous.as_ref()?;
+fn doubt(key: &Key, field: &Field, entry: &Entry, reading: &Reading, manner: &Manner) -> Option<Doubting> {
+    let two = buildbook::doubt(field, entry)?;
     let say = |si: f64, unit: &'static Unit| {
         let number = in_unit(si, unit, manner);
         if unit.symbol.is_empty() { number } else { format!("{number}{NBSP}{}", unit.symbol) }
@@ -199,7 +201,7 @@ fn doubt(key: &Key, entry: &Entry, reading: &Reading, manner: &Manner) -> Option
 
 /// Whether our own keypad serves an entry now.
 pub fn own_keypad(state: &State, key: &Key) -> bool {
-    let figures = field_of(key).is_some_and(|field| matches!(field.form, Form::Number(_) | Form::Money));
+    let figures = field_of(key).is_some_and(|field| matches!(field.form, Form::Number(_) | Form::Money(_) | Form::Decimal(_)));
     let wanted = match state.settings.keypad {
         KeypadUse::Always => true,
         KeypadUse::Never => false,

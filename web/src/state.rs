@@ -2,8 +2,8 @@
 
 use crate::route::Route;
 use crate::settings::Settings;
-use buildbook::{Book, Edit, Entry, Findings, Key, Log, Place, evaluate, field_of};
-use measure::{Mark, System};
+use buildbook::{Befores, Book, Change, Edit, Entry, Findings, Key, Log, Place, evaluate, field_of, typed};
+use measure::Mark;
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 
@@ -16,8 +16,8 @@ pub struct State {
     pub findings: Rc<Findings>,
     /// Edits to undo and redo.
     pub log: Rc<Log>,
-    /// The book and its findings as they were kept to compare with.
-    pub before: Option<Rc<Before>>,
+    /// What each sheet came to when it was kept as before.
+    pub befores: Rc<Befores>,
     /// How this browser shows books.
     pub settings: Rc<Settings>,
     /// The page.
@@ -28,15 +28,6 @@ pub struct State {
     pub view: Rc<View>,
     /// Whether another page of this browser holds the book, so that this one only shows it.
     pub read_only: bool,
-}
-
-/// A moment of the book that now is compared with.
-#[derive(Clone, Debug)]
-pub struct Before {
-    /// The entries.
-    pub book: Rc<Book>,
-    /// What they came to.
-    pub findings: Rc<Findings>,
 }
 
 /// Whether what was entered is kept in this browser.
@@ -166,12 +157,12 @@ pub enum Action {
     Undo,
     /// The last edit taken back is made again.
     Redo,
-    /// Now is kept as before.
-    KeepBefore,
-    /// Before is forgotten.
-    ForgetBefore,
-    /// All entries of the book go back to before.
-    BackToBefore,
+    /// A sheet, with what it reads of others, is kept as before.
+    KeepBefore(Rc<str>),
+    /// A sheet's before is forgotten.
+    ForgetBefore(Rc<str>),
+    /// A sheet's entries go back to what was kept.
+    BackToBefore(Rc<str>),
     /// Another book is opened, with its edits.
     Open(Rc<Book>, Rc<Log>),
     /// Another page changed the book that this one shows.
@@ -211,10 +202,10 @@ impl State {
     pub fn new(book: Book, log: Log, settings: Settings, route: Route) -> Self {
         let findings = Rc::new(evaluate(&book, None));
         Self {
+            befores: Rc::new(Befores::of(&book, None)),
             book: Rc::new(book),
             findings,
             log: Rc::new(log),
-            before: None,
             settings: Rc::new(settings),
             route,
             saved: Saved::Untouched,
@@ -251,19 +242,10 @@ impl State {
             Action::MoveRow(list, id, up) => self.move_row(&list, &id, up),
             Action::Undo => self.undo(true),
             Action::Redo => self.undo(false),
-            Action::KeepBefore => {
-                let before = Before { book: Rc::clone(&self.book), findings: Rc::clone(&self.findings) };
-                self.before = Some(Rc::new(before));
-            }
-            Action::ForgetBefore => self.before = None,
-            Action::BackToBefore => {
-                if let Some(before) = &self.before {
-                    let edit = self.book.edit_to(&before.book);
-                    self.make(edit, false);
-                }
-            }
+            Action::KeepBefore(sheet) => self.make(self.book.keeping_as_before(&sheet), false),
+            Action::ForgetBefore(sheet) => self.make(self.book.forgetting_before(&sheet), false),
+            Action::BackToBefore(sheet) => self.make(self.going_back(&sheet), false),
             Action::Open(book, log) => {
-                self.before = None;
                 self.saved = Saved::Untouched;
                 self.put_book(book, log);
                 *Rc::make_mut(&mut self.view) = View { call: self.view.call.clone(), ..View::default() };
@@ -369,6 +351,7 @@ impl State {
 
     fn put_book(&mut self, book: Rc<Book>, log: Rc<Log>) {
         self.findings = Rc::new(evaluate(&book, Some(&self.findings)));
+        self.befores = Rc::new(Befores::of(&book, Some(&self.befores)));
         self.book = book;
         self.log = log;
     }
@@ -397,29 +380,29 @@ impl State {
 
     fn type_into(&mut self, key: Key, text: &str) {
         let continuing = self.view.typing && self.view.field.as_ref() == Some(&key);
-        let entry = self.entry_of(&key, text);
-        let edit = self.book.setting(key.clone(), Some(entry));
+        let edit = self.book.typing(&key, text, &self.settings.manner());
         self.make(edit, continuing);
         let view = Rc::make_mut(&mut self.view);
         view.field = Some(key);
         view.typing = true;
     }
 
-    /// What was typed, with the unit that a bare number was shown to be in when that is not the metric one.
+    /// The entry that a text typed into a field makes under the settings.
     pub fn entry_of(&self, key: &Key, text: &str) -> Entry {
-        let entry = Entry::new(text);
-        let number = field_of(key).and_then(|field| field.number());
-        let shown = number.map(|number| number.unit(self.settings.units));
-        let entry = match (number, shown) {
-            (Some(number), Some(unit)) if unit.symbol != number.unit(System::Metric).symbol => {
-                entry.in_unit(unit.symbol)
-            }
-            _ => entry,
+        field_of(key).map_or_else(|| Entry::new(text), |field| typed(field, text, &self.settings.manner()))
+    }
+
+    /// The edit that makes a sheet's entries those that were kept as before.
+    fn going_back(&self, sheet: &str) -> Edit {
+        let Some((before, _)) = self.befores.sheet(sheet) else { return Edit::default() };
+        let (kept, now) = (before.sheet(sheet), self.book.sheet(sheet));
+        let keys: BTreeSet<&Key> = kept.keys().chain(now.keys()).collect();
+        let change = |key: &Key| Change {
+            key: key.clone(),
+            old: now.get(key).cloned(),
+            new: kept.get(key).cloned(),
         };
-        match self.settings.mark {
-            Mark::Comma if text.contains([',', '.']) => entry.with_mark(Mark::Comma),
-            _ => entry,
-        }
+        Edit(keys.into_iter().map(change).filter(|change| change.old != change.new).collect())
     }
 
     fn read_with(&mut self, key: Key, mark: Mark) {
@@ -493,7 +476,9 @@ impl Action {
                 | Self::MoveRow(..)
                 | Self::Undo
                 | Self::Redo
-                | Self::BackToBefore
+                | Self::KeepBefore(..)
+                | Self::ForgetBefore(..)
+                | Self::BackToBefore(..)
         )
     }
 }

@@ -108,7 +108,7 @@ pub fn EntryList(props: &EntryListProps) -> Html {
 
 /// Whether a row is so short that it stands on one line: one or two fields, neither a choice nor a list.
 fn is_short(spec: &Spec) -> bool {
-    let plain = |field: &Field| matches!(field.form, Form::Number(_) | Form::Money);
+    let plain = |field: &Field| matches!(field.form, Form::Number(_) | Form::Money(_) | Form::Decimal(_));
     spec.items.len() <= 2 && spec.items.iter().all(|item| item.field.is_some_and(plain))
 }
 

@@ -124,7 +124,7 @@ pub fn id_of(key: &Key) -> String {
 
 /// Unit, ± and the mark of an assumption, after the field.
 fn tail(field: &Field, tail: &Tail, blank: bool, assumed: &'static str) -> Html {
-    if !matches!(field.form, Form::Number(_) | Form::Money) && !(tail.assumed && blank) {
+    if !matches!(field.form, Form::Number(_) | Form::Money(_) | Form::Decimal(_)) && !(tail.assumed && blank) {
         return html! {};
     }
     let marked = tail.assumed && (blank || tail.pm.is_some());
@@ -178,7 +178,7 @@ fn TextField(props: &TextFieldProps) -> Html {
     let worded = matches!(form, Some(Form::Text | Form::Date));
     let inputmode = match (pad, form) {
         (true, _) => "none",
-        (false, Some(Form::Number(_) | Form::Money)) => "decimal",
+        (false, Some(Form::Number(_) | Form::Money(_) | Form::Decimal(_))) => "decimal",
         _ => "text",
     };
     let id = id_of(&key);

@@ -65,7 +65,7 @@ pub fn Keypad() -> Html {
             <div class="pad-keys">
                 { pad.keys(settings.mark.sign(), number.is_some_and(|n| lengthy(n.kind)), tongue) }
             </div>
-            if number.is_some() && !matches!(spec.form, Form::Money) {
+            if number.is_some() && !matches!(spec.form, Form::Money(_)) {
                 { pad.tolerances(number.map(|n| n.kind), settings.units, tongue) }
             }
         </section>

@@ -1,0 +1,77 @@
+//! The layout every sheet shares: band, entries, and beside them the drawing, the working or the keypad.
+
+use super::{AnswerBand, DrawingFrame, Keypad, OtherAnswers, Remarks, WorkBackPanel, WorkingPanel};
+use crate::desk::use_slice;
+use crate::drawings::Plate;
+use crate::shown::own_keypad;
+use crate::state::{Panel, State};
+use yew::prelude::*;
+
+/// The props of [`SheetPage`].
+#[derive(Properties, PartialEq)]
+pub struct SheetPageProps {
+    /// The sheet's name.
+    pub sheet: &'static str,
+    /// The results that may stand in the band, patterns allowed; empty: the sheet's headlines.
+    #[prop_or_default]
+    pub answers: &'static [&'static str],
+    /// The drawings beside the entries.
+    #[prop_or_default]
+    pub plates: &'static [&'static Plate],
+    /// Entries and lists.
+    pub children: Html,
+    /// What stands below both columns: tables, before and now.
+    #[prop_or_default]
+    pub below: Html,
+}
+
+/// What stands beside the entries now.
+#[derive(Clone, Debug, PartialEq)]
+enum Side {
+    Drawing,
+    Working(String),
+    WorkBack,
+    Keypad,
+}
+
+fn side(state: &State, sheet: &str) -> Side {
+    let of_sheet = |id: &str| id.split('/').next() == Some(sheet);
+    if state.view.field.as_ref().is_some_and(|key| own_keypad(state, key)) {
+        return Side::Keypad;
+    }
+    match &state.view.panel {
+        Panel::Working(id) if of_sheet(id) && state.findings.result(id).is_some_and(Result::is_ok) => {
+            Side::Working(id.to_string())
+        }
+        Panel::WorkBack(back) if of_sheet(&back.result) => Side::WorkBack,
+        _ => Side::Drawing,
+    }
+}
+
+/// A sheet's page.
+#[component]
+pub fn SheetPage(props: &SheetPageProps) -> Html {
+    let sheet = props.sheet;
+    let side = use_slice(move |state| side(state, sheet)).unwrap_or(Side::Drawing);
+    let up = (side == Side::Keypad).then_some("pad-up");
+    let beside = match side {
+        Side::Keypad => html! { <Keypad /> },
+        Side::Working(id) => html! { <WorkingPanel {id} /> },
+        Side::WorkBack => html! { <WorkBackPanel /> },
+        Side::Drawing => props.plates.iter().map(|plate| html! { <DrawingFrame key={plate.id} plate={*plate} /> }).collect(),
+    };
+    html! {
+        <main id="page" data-page={sheet}>
+            <AnswerBand {sheet} answers={props.answers} />
+            <OtherAnswers {sheet} answers={props.answers} />
+            <div class={classes!("sheet", up)}>
+                <div class="entries">
+                    <Remarks {sheet} />
+                    { props.children.clone() }
+                </div>
+                <div class={classes!("side", up)}>{ beside }</div>
+                <div class="below">{ props.below.clone() }</div>
+            </div>
+        </main>
+    }
+}

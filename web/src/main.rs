@@ -1,2 +1,19 @@
-//! The pages of the reckoner.
-fn main() {}
+//! The pages of the reckoner: everything that touches a browser. The reckoning is in `crates/`.
+
+mod app;
+mod browser;
+mod desk;
+mod drawings;
+mod offline;
+mod pages;
+mod route;
+mod settings;
+mod shown;
+mod state;
+mod storage;
+mod widgets;
+mod words;
+
+fn main() {
+    app::start();
+}

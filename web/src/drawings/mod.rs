@@ -23,6 +23,7 @@ pub mod geometry;
 pub mod labels;
 pub mod parts;
 pub mod plot;
+pub mod vehicle;
 
 pub use geometry::{Fit, Paper, Point, Span};
 pub use labels::Labels;

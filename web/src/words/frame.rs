@@ -16,6 +16,7 @@ pub const PRINT: Phrase = same("Print");
 pub const SETTINGS: Phrase = same("Settings");
 pub const WIPE: Phrase = same("Wipe screen");
 pub const BOOKS: Phrase = same("Build books");
+pub const RECEIVED: Phrase = same("Received");
 pub const CLOSE: Phrase = same("Close");
 pub const KEYPAD: Phrase = same("Keypad");
 pub const WIPE_SAID: Phrase = same("Wipe the screen now. Touch does nothing until the count ends.");

@@ -47,6 +47,21 @@ pub fn subject(key: &str) -> Option<&'static Subject> {
     SUBJECTS.iter().find(|(name, _)| *name == sheet).map(|(_, words)| *words)
 }
 
+/// The name of a page.
+pub fn page_name(page: &str, tongue: Tongue) -> String {
+    let phrase = match page {
+        "questions" => frame::WHAT_TO_KNOW,
+        "books" => frame::BOOKS,
+        "settings" => frame::SETTINGS,
+        "link" => frame::RECEIVED,
+        sheet => match subject(sheet) {
+            Some(words) => words.name,
+            None => return bare(sheet),
+        },
+    };
+    tongue.say(phrase).to_owned()
+}
+
 /// A name of the code as a person might read it: the last resort where words are missing, which a test forbids.
 fn bare(name: &str) -> String {
     name.rsplit('/').next().unwrap_or_default().replace('_', " ")

@@ -1,0 +1,168 @@
+//! The app: the frame around every page, and what ties the desk to the browser.
+
+use crate::browser;
+use crate::desk::{Desk, use_slice};
+use crate::offline::{Offline, Watch};
+use crate::pages;
+use crate::route::{self, Route};
+use crate::settings::Settings;
+use crate::state::{Action, Call, Saved, State};
+use crate::storage::{Keeper, LocalStorage};
+use crate::widgets::{Drawers, Notices, Rail, Wiping};
+use crate::words::{self, frame};
+use gloo_timers::callback::Timeout;
+use std::cell::RefCell;
+use std::rc::Rc;
+use wasm_bindgen::{JsCast, closure::Closure};
+use yew::prelude::*;
+
+/// How long after the last key a book is kept, in milliseconds.
+const KEPT_AFTER: u32 = 400;
+
+/// Opens the app in the page.
+pub fn start() {
+    let keeper: Rc<dyn Keeper> = Rc::new(LocalStorage);
+    let (book, log) = keeper.open();
+    let settings = keeper.settings().unwrap_or_else(|| Settings::for_language(&browser::language()));
+    browser::dress(&settings);
+    let desk = Desk::new(State::new(book, log, settings, route::route_now()));
+    tie(&desk, &keeper);
+    let Some(root) = browser::document().and_then(|document| document.get_element_by_id("app")) else { return };
+    yew::Renderer::<App>::with_root_and_props(root, AppProps { desk }).render();
+}
+
+/// Ties the desk to the address, the store and the page's root.
+fn tie(desk: &Desk, keeper: &Rc<dyn Keeper>) {
+    let heard = desk.clone();
+    route::on_route(move |route| heard.send(Action::Go(route)));
+    keep_settings(desk, Rc::clone(keeper));
+    keep_book(desk, Rc::clone(keeper));
+    follow_calls(desk);
+}
+
+fn keep_settings(desk: &Desk, keeper: Rc<dyn Keeper>) {
+    let last = RefCell::new(Rc::clone(&desk.state().settings));
+    let told = desk.clone();
+    desk.listen(move || {
+        let now = Rc::clone(&told.state().settings);
+        if *last.borrow() != now {
+            keeper.keep_settings(&now);
+            browser::dress(&now);
+            *last.borrow_mut() = now;
+        }
+    });
+}
+
+/// Keeps the book soon after each edit, and at once when the page is hidden.
+fn keep_book(desk: &Desk, keeper: Rc<dyn Keeper>) {
+    let keep = {
+        let desk = desk.clone();
+        Rc::new(move || {
+            let state = desk.state();
+            if state.saved == Saved::Pending {
+                let saved = match keeper.keep(&state.book, &state.log) {
+                    Ok(time) => Saved::At(time),
+                    Err(why) => Saved::Fault(why),
+                };
+                desk.send(Action::Saved(saved));
+            }
+        })
+    };
+    let timer = RefCell::new(None::<Timeout>);
+    let last = RefCell::new(Rc::clone(&desk.state().book));
+    let (told, soon) = (desk.clone(), Rc::clone(&keep));
+    desk.listen(move || {
+        let now = Rc::clone(&told.state().book);
+        if !Rc::ptr_eq(&last.borrow(), &now) {
+            let soon = Rc::clone(&soon);
+            // The timer that was running is dropped with this, which stops it.
+            *timer.borrow_mut() = Some(Timeout::new(KEPT_AFTER, move || soon()));
+            *last.borrow_mut() = now;
+        }
+    });
+    let hidden = Closure::<dyn Fn()>::new(move || keep());
+    if let Some(window) = web_sys::window() {
+        for event in ["visibilitychange", "pagehide"] {
+            let _ = window.add_event_listener_with_callback(event, hidden.as_ref().unchecked_ref());
+            if let Some(document) = window.document() {
+                let _ = document.add_event_listener_with_callback(event, hidden.as_ref().unchecked_ref());
+            }
+        }
+    }
+    hidden.forget();
+}
+
+/// Moves the cursor when it was called somewhere, and the address when another page was opened.
+fn follow_calls(desk: &Desk) {
+    let last = RefCell::new(Call::default());
+    let told = desk.clone();
+    desk.listen(move || {
+        let state = told.state();
+        if route::route_now() != state.route {
+            route::go(&state.route);
+        }
+        let call = state.view.call.clone();
+        if *last.borrow() != call {
+            *last.borrow_mut() = call.clone();
+            browser::answer_call(call.to);
+        }
+    });
+}
+
+#[derive(Properties, PartialEq)]
+struct AppProps {
+    desk: Desk,
+}
+
+/// The context, and within it the frame.
+#[component]
+fn App(props: &AppProps) -> Html {
+    html! { <ContextProvider<Desk> context={props.desk.clone()}><Frame /></ContextProvider<Desk>> }
+}
+
+/// The rail, the notices, and the page of the address.
+#[component]
+fn Frame() -> Html {
+    let route = use_slice(|state| state.route.clone()).unwrap_or_default();
+    let tongue = use_slice(|state| state.settings.tongue).unwrap_or_default();
+    let offline = use_offline();
+    use_effect_with((route.clone(), tongue), move |(route, tongue)| {
+        let page = words::page_name(route.name(), *tongue);
+        browser::title(&format!("{page} · {}", tongue.say(frame::RECKONER)));
+    });
+    html! {
+        <div class="frame">
+            <Notices {offline} />
+            { page(&route) }
+            <Rail />
+            <Drawers />
+            <Wiping />
+        </div>
+    }
+}
+
+/// What is known about use without a network.
+#[hook]
+fn use_offline() -> Offline {
+    let offline = use_state_eq(crate::offline::now);
+    {
+        let offline = offline.clone();
+        use_effect_with((), move |()| {
+            let watch = Watch::new(move |now| offline.set(now));
+            move || drop(watch)
+        });
+    }
+    *offline
+}
+
+fn page(route: &Route) -> Html {
+    match route {
+        Route::Questions | Route::Link(_) | Route::Books => html! { <pages::Questions /> },
+        Route::Vehicle => html! { <pages::Vehicle /> },
+        Route::Settings => html! { <pages::SettingsPage /> },
+        Route::Gearing => html! { <pages::Plain sheet="gearing" /> },
+        Route::Springs => html! { <pages::Plain sheet="springs" /> },
+        Route::Paint => html! { <pages::Plain sheet="paint" /> },
+        Route::Costs => html! { <pages::Plain sheet="costs" /> },
+    }
+}

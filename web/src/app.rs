@@ -23,11 +23,16 @@ const KEPT_AFTER: u32 = 400;
 pub fn start() {
     let keeper: Rc<dyn Keeper> = Rc::new(LocalStorage);
     let (book, log) = keeper.open();
-    let settings = keeper.settings().unwrap_or_else(|| Settings::for_language(&browser::language()));
+    let settings = keeper
+        .settings()
+        .unwrap_or_else(|| Settings::for_language(&browser::language()));
     browser::dress(&settings);
     let desk = Desk::new(State::new(book, log, settings, route::route_now()));
     tie(&desk, &keeper);
-    let Some(root) = browser::document().and_then(|document| document.get_element_by_id("app")) else { return };
+    let Some(root) = browser::document().and_then(|document| document.get_element_by_id("app"))
+    else {
+        return;
+    };
     yew::Renderer::<App>::with_root_and_props(root, AppProps { desk }).render();
 }
 
@@ -85,7 +90,8 @@ fn keep_book(desk: &Desk, keeper: Rc<dyn Keeper>) {
         for event in ["visibilitychange", "pagehide"] {
             let _ = window.add_event_listener_with_callback(event, hidden.as_ref().unchecked_ref());
             if let Some(document) = window.document() {
-                let _ = document.add_event_listener_with_callback(event, hidden.as_ref().unchecked_ref());
+                let _ = document
+                    .add_event_listener_with_callback(event, hidden.as_ref().unchecked_ref());
             }
         }
     }
@@ -160,9 +166,9 @@ fn page(route: &Route) -> Html {
         Route::Questions | Route::Link(_) | Route::Books => html! { <pages::Questions /> },
         Route::Vehicle => html! { <pages::Vehicle /> },
         Route::Settings => html! { <pages::SettingsPage /> },
-        Route::Gearing => html! { <pages::Plain sheet="gearing" /> },
-        Route::Springs => html! { <pages::Plain sheet="springs" /> },
-        Route::Paint => html! { <pages::Plain sheet="paint" /> },
-        Route::Costs => html! { <pages::Plain sheet="costs" /> },
+        Route::Gearing => html! { <pages::Gearing /> },
+        Route::Springs => html! { <pages::Springs /> },
+        Route::Paint => html! { <pages::Paint /> },
+        Route::Costs => html! { <pages::Costs /> },
     }
 }

@@ -25,7 +25,9 @@ pub fn title(said: &str) {
 
 /// Puts look, thumb side and language on the page's root.
 pub fn dress(settings: &Settings) {
-    let Some(root) = document().and_then(|d| d.document_element()) else { return };
+    let Some(root) = document().and_then(|d| d.document_element()) else {
+        return;
+    };
     let look = match settings.look {
         Look::Auto => None,
         Look::Light => Some("light"),
@@ -37,14 +39,20 @@ pub fn dress(settings: &Settings) {
         Some(look) => root.set_attribute("data-look", look),
         None => root.remove_attribute("data-look"),
     };
-    let thumb = if settings.thumb == Thumb::Left { "left" } else { "right" };
+    let thumb = if settings.thumb == Thumb::Left {
+        "left"
+    } else {
+        "right"
+    };
     let _ = root.set_attribute("data-thumb", thumb);
     let _ = root.set_attribute("lang", settings.tongue.tag());
 }
 
 /// The language the browser asks for.
 pub fn language() -> String {
-    web_sys::window().and_then(|w| w.navigator().language()).unwrap_or_default()
+    web_sys::window()
+        .and_then(|w| w.navigator().language())
+        .unwrap_or_default()
 }
 
 /// Whether fingers are the pointer.
@@ -63,7 +71,12 @@ pub fn print() {
 }
 
 fn found(selector: &str) -> Option<HtmlElement> {
-    document()?.query_selector(selector).ok().flatten()?.dyn_into().ok()
+    document()?
+        .query_selector(selector)
+        .ok()
+        .flatten()?
+        .dyn_into()
+        .ok()
 }
 
 /// An attribute selector that holds any text.
@@ -100,35 +113,35 @@ fn nearest() -> web_sys::ScrollIntoViewOptions {
 
 /// Puts the cursor where it was wished for, as soon as the page is drawn.
 pub fn answer_call(to: CallTo) {
-    after(0, move || {
-        match to {
-            CallTo::Nowhere => {}
-            CallTo::Heading => {
-                if let Some(window) = web_sys::window() {
-                    window.scroll_to_with_x_and_y(0.0, 0.0);
-                }
-                if let Some(heading) = found("h1[tabindex]") {
-                    let _ = heading.focus();
-                }
+    after(0, move || match to {
+        CallTo::Nowhere => {}
+        CallTo::Heading => {
+            if let Some(window) = web_sys::window() {
+                window.scroll_to_with_x_and_y(0.0, 0.0);
             }
-            CallTo::Entry(key) => {
-                focus(field(key.as_str()).or_else(|| found(&selector("data-row", "", key.as_str()))));
+            if let Some(heading) = found("h1[tabindex]") {
+                let _ = heading.focus();
             }
-            CallTo::Row(row) => {
-                let under = format!("{row}/");
-                focus(found(&format!("input{}", selector("data-key", "^", &under)))
-                    .or_else(|| found(&selector("data-key", "^", &under))));
+        }
+        CallTo::Entry(key) => {
+            focus(field(key.as_str()).or_else(|| found(&selector("data-row", "", key.as_str()))));
+        }
+        CallTo::Row(row) => {
+            let under = format!("{row}/");
+            focus(
+                found(&format!("input{}", selector("data-key", "^", &under)))
+                    .or_else(|| found(&selector("data-key", "^", &under))),
+            );
+        }
+        CallTo::Panel => {
+            let panel = found(".panel input, .panel [tabindex]").or_else(|| found(".panel button"));
+            if let Some(panel) = panel {
+                let _ = panel.focus();
             }
-            CallTo::Panel => {
-                let panel = found(".panel input, .panel [tabindex]").or_else(|| found(".panel button"));
-                if let Some(panel) = panel {
-                    let _ = panel.focus();
-                }
-            }
-            CallTo::Drawer => {
-                if let Some(first) = found(".drawer a, .drawer button") {
-                    let _ = first.focus();
-                }
+        }
+        CallTo::Drawer => {
+            if let Some(first) = found(".drawer a, .drawer button") {
+                let _ = first.focus();
             }
         }
     });
@@ -146,19 +159,30 @@ pub struct After {
 
 /// What comes after the field of an entry, in the order of the page.
 pub fn after_field(key: &str) -> After {
-    let nothing = After { next: None, ends: None, blank: false };
-    let (Some(document), Some(here)) = (document(), field(key)) else { return nothing };
-    let Ok(all) = document.query_selector_all("main input[data-key], main [role=radiogroup][data-key]") else {
+    let nothing = After {
+        next: None,
+        ends: None,
+        blank: false,
+    };
+    let (Some(document), Some(here)) = (document(), field(key)) else {
         return nothing;
     };
-    let fields: Vec<Element> =
-        (0..all.length()).filter_map(|i| all.get(i)?.dyn_into::<Element>().ok()).collect();
+    let Ok(all) =
+        document.query_selector_all("main input[data-key], main [role=radiogroup][data-key]")
+    else {
+        return nothing;
+    };
+    let fields: Vec<Element> = (0..all.length())
+        .filter_map(|i| all.get(i)?.dyn_into::<Element>().ok())
+        .collect();
     let place = fields.iter().position(|f| f.is_same_node(Some(&here)));
     let next = place.and_then(|place| fields.get(place + 1));
     let row = here.closest("[data-row]").ok().flatten();
     let ends = row.as_ref().and_then(|row| {
         let leaves = next.is_none_or(|next| !row.contains(Some(next)));
-        let last = row.next_element_sibling().is_none_or(|s| !s.has_attribute("data-row"));
+        let last = row
+            .next_element_sibling()
+            .is_none_or(|s| !s.has_attribute("data-row"));
         let whole = row.get_attribute("data-row")?;
         let (list, id) = whole.rsplit_once('/')?;
         (leaves && last).then(|| (list.to_owned(), id.to_owned()))

@@ -48,8 +48,13 @@ impl Desk {
         let after = State::clone(&self.state()).after(action);
         *self.0.state.borrow_mut() = Rc::new(after);
         // A listener may leave or come while others are told, so they are told from a copy.
-        let listeners: Vec<Listener> =
-            self.0.listeners.borrow().iter().map(|(_, heard)| Rc::clone(heard)).collect();
+        let listeners: Vec<Listener> = self
+            .0
+            .listeners
+            .borrow()
+            .iter()
+            .map(|(_, heard)| Rc::clone(heard))
+            .collect();
         for heard in listeners {
             heard();
         }
@@ -65,7 +70,10 @@ impl Desk {
 
     /// Ends listening.
     pub fn leave(&self, number: u32) {
-        self.0.listeners.borrow_mut().retain(|(held, _)| *held != number);
+        self.0
+            .listeners
+            .borrow_mut()
+            .retain(|(held, _)| *held != number);
     }
 }
 

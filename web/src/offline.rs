@@ -53,7 +53,8 @@ impl Watch {
         let told = Closure::<dyn FnMut()>::new(move || tell(now()));
         if let Some(document) = document() {
             // The only failure is a wrong name; the state is then simply not told.
-            let _ = document.add_event_listener_with_callback(CHANGED, told.as_ref().unchecked_ref());
+            let _ =
+                document.add_event_listener_with_callback(CHANGED, told.as_ref().unchecked_ref());
         }
         Self { told }
     }

@@ -122,7 +122,15 @@ mod tests {
 
     #[test]
     fn a_damaged_address_opens_the_questions() {
-        for bad in ["", "#", "#gear ing", "#/%%%", "#//", "#/nothing/here", "#\u{0}"] {
+        for bad in [
+            "",
+            "#",
+            "#gear ing",
+            "#/%%%",
+            "#//",
+            "#/nothing/here",
+            "#\u{0}",
+        ] {
             assert_eq!(Route::of_fragment(bad), Route::Questions, "{bad:?}");
         }
     }

@@ -61,19 +61,31 @@ pub struct Settings {
 /// One value of a setting with the name it is kept under.
 type Kept<T> = (&'static str, T);
 
-const UNITS: [Kept<System>; 3] =
-    [("metric", System::Metric), ("imperial", System::Imperial), ("us", System::UnitedStates)];
+const UNITS: [Kept<System>; 3] = [
+    ("metric", System::Metric),
+    ("imperial", System::Imperial),
+    ("us", System::UnitedStates),
+];
 const MARKS: [Kept<Mark>; 2] = [("point", Mark::Point), ("comma", Mark::Comma)];
 const TONGUES: [Kept<Tongue>; 2] = [("en-GB", Tongue::British), ("en-US", Tongue::American)];
-const LOOKS: [Kept<Look>; 4] =
-    [("auto", Look::Auto), ("light", Look::Light), ("dark", Look::Dark), ("sun", Look::Sun)];
+const LOOKS: [Kept<Look>; 4] = [
+    ("auto", Look::Auto),
+    ("light", Look::Light),
+    ("dark", Look::Dark),
+    ("sun", Look::Sun),
+];
 const THUMBS: [Kept<Thumb>; 2] = [("right", Thumb::Right), ("left", Thumb::Left)];
-const KEYPADS: [Kept<KeypadUse>; 3] =
-    [("touch", KeypadUse::OnTouch), ("always", KeypadUse::Always), ("never", KeypadUse::Never)];
+const KEYPADS: [Kept<KeypadUse>; 3] = [
+    ("touch", KeypadUse::OnTouch),
+    ("always", KeypadUse::Always),
+    ("never", KeypadUse::Never),
+];
 const FRACTIONS: [Kept<bool>; 2] = [("no", false), ("yes", true)];
 
 fn name<T: PartialEq>(kept: &[Kept<T>], value: &T) -> &'static str {
-    kept.iter().find(|(_, v)| v == value).map_or("", |(name, _)| name)
+    kept.iter()
+        .find(|(_, v)| v == value)
+        .map_or("", |(name, _)| name)
 }
 
 fn put<T: Copy>(kept: &[Kept<T>], name: &str, into: &mut T) {
@@ -85,7 +97,12 @@ fn put<T: Copy>(kept: &[Kept<T>], name: &str, into: &mut T) {
 impl Settings {
     /// How figures are written.
     pub fn manner(&self) -> Manner {
-        Manner { units: self.units, mark: self.mark, fractions: self.fractions, ..Manner::default() }
+        Manner {
+            units: self.units,
+            mark: self.mark,
+            fractions: self.fractions,
+            ..Manner::default()
+        }
     }
 
     /// The settings as text, a line each.
@@ -144,8 +161,16 @@ impl Settings {
         let american = language.eq_ignore_ascii_case("en-us");
         let comma = !language.to_ascii_lowercase().starts_with("en") && !language.is_empty();
         Self {
-            tongue: if american { Tongue::American } else { Tongue::British },
-            units: if american { System::UnitedStates } else { System::Metric },
+            tongue: if american {
+                Tongue::American
+            } else {
+                Tongue::British
+            },
+            units: if american {
+                System::UnitedStates
+            } else {
+                System::Metric
+            },
             mark: if comma { Mark::Comma } else { Mark::Point },
             ..Self::default()
         }
@@ -169,7 +194,10 @@ mod tests {
 
     #[test]
     fn unknown_settings_and_values_change_nothing() {
-        assert_eq!(Settings::read("units=parsec\nnonsense\ncolour=red\n"), Settings::default());
+        assert_eq!(
+            Settings::read("units=parsec\nnonsense\ncolour=red\n"),
+            Settings::default()
+        );
     }
 
     #[test]

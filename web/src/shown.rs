@@ -5,7 +5,9 @@ use crate::settings::KeypadUse;
 use crate::state::{Action, State};
 use crate::widgets::keypad_text::with_unit_meant;
 use buildbook::{Entry, Field, Form, Key, ask, field_of};
-use measure::{Doubt, Figure, Kind, Manner, Reading, Stated, System, Unit, show, show_exact, show_in};
+use measure::{
+    Doubt, Figure, Kind, Manner, Reading, Stated, System, Unit, show, show_exact, show_in,
+};
 
 /// No-break space between a number and its unit.
 pub const NBSP: char = '\u{a0}';
@@ -39,7 +41,6 @@ impl Written {
 
 /// A figure in the manner of the settings.
 pub fn written(figure: &Figure, manner: &Manner) -> Written {
-    let shown = show(figure, manner);
     of_shown(&show(figure, manner))
 }
 
@@ -49,7 +50,11 @@ pub fn written_in(figure: &Figure, unit: &'static Unit, manner: &Manner) -> Writ
 }
 
 fn of_shown(shown: &measure::Shown) -> Written {
-    Written { value: shown.value.clone(), pm: nonempty(&shown.plus_minus), unit: shown.unit.to_owned() }
+    Written {
+        value: shown.value.clone(),
+        pm: nonempty(&shown.plus_minus),
+        unit: shown.unit.clone().into_owned(),
+    }
 }
 
 /// A plain value in a kind, without ±.
@@ -76,12 +81,18 @@ fn nonempty(text: &str) -> Option<String> {
 
 /// What stands after the field of an entry.
 pub fn tail(state: &State, key: &Key) -> Tail {
-    let Some(field) = field_of(key) else { return Tail::default() };
-    let entry = state.book.entry(key.as_str()).filter(|entry| !entry.is_blank());
+    let Some(field) = field_of(key) else {
+        return Tail::default();
+    };
+    let entry = state
+        .book
+        .entry(key.as_str())
+        .filter(|entry| !entry.is_blank());
     let assumed = field.assumed_in(state.book.defaults_version());
     let Form::Number(number) = &field.form else {
         let blank = entry.is_none();
-        let currency = matches!(field.form, Form::Money(_)).then(|| state.book.currency().code().to_owned());
+        let currency =
+            matches!(field.form, Form::Money(_)).then(|| state.book.currency().code().to_owned());
         return Tail {
             unit: currency,
             pm: None,
@@ -96,18 +107,37 @@ pub fn tail(state: &State, key: &Key) -> Tail {
         (Some(entry), _) => typed_tail(field, entry, unit),
         (None, Some(text)) => {
             let reading = reading_of(field, &Entry::new(text));
-            let placeholder = reading.as_ref().map_or_else(|| text.to_owned(), |r| in_unit(r.value, shown, &manner));
-            Tail { unit, pm: reading.and_then(|r| assumed_pm(&r, shown, &manner)), assumed: true, placeholder }
+            let placeholder = reading
+                .as_ref()
+                .map_or_else(|| text.to_owned(), |r| in_unit(r.value, shown, &manner));
+            Tail {
+                unit,
+                pm: reading.and_then(|r| assumed_pm(&r, shown, &manner)),
+                assumed: true,
+                placeholder,
+            }
         }
-        (None, None) => Tail { unit, ..Tail::default() },
+        (None, None) => Tail {
+            unit,
+            ..Tail::default()
+        },
     }
 }
 
 fn typed_tail(field: &Field, entry: &Entry, unit: Option<String>) -> Tail {
-    let Some(reading) = reading_of(field, entry) else { return Tail { unit, ..Tail::default() } };
+    let Some(reading) = reading_of(field, entry) else {
+        return Tail {
+            unit,
+            ..Tail::default()
+        };
+    };
     let pm = assumed_pm(&reading, reading.unit, &Manner::default());
     Tail {
-        unit: if reading.bare { nonempty(reading.unit.symbol) } else { None },
+        unit: if reading.bare {
+            nonempty(reading.unit.symbol)
+        } else {
+            None
+        },
         assumed: pm.is_some(),
         pm,
         placeholder: String::new(),
@@ -117,7 +147,8 @@ fn typed_tail(field: &Field, entry: &Entry, unit: Option<String>) -> Tail {
 /// The ± of the tool that stands in, in a unit.
 fn assumed_pm(reading: &Reading, unit: &'static Unit, manner: &Manner) -> Option<String> {
     let size = unit.step_from_si(reading.plus.max(reading.minus));
-    (reading.stated == Stated::Assumed && size > 0.0).then(|| format!("±{NBSP}{}", short(size, manner)))
+    (reading.stated == Stated::Assumed && size > 0.0)
+        .then(|| format!("±{NBSP}{}", short(size, manner)))
 }
 
 /// A size with three figures at most.
@@ -164,30 +195,62 @@ pub struct Doubting {
 /// What is said below the field of an entry.
 pub fn notes(state: &State, key: &Key) -> Notes {
     let entry = state.book.entry(key.as_str());
-    let (Some(field), Some(entry)) = (field_of(key), entry) else { return Notes::default() };
-    let Some(reading) = reading_of(field, entry) else { return Notes::default() };
+    let (Some(field), Some(entry)) = (field_of(key), entry) else {
+        return Notes::default();
+    };
+    let Some(reading) = reading_of(field, entry) else {
+        return Notes::default();
+    };
     let manner = state.settings.manner();
-    let also = state.view.also_in.as_ref().filter(|(at, _)| at == key).and_then(|(_, symbol)| {
-        let units = field.number()?.kind.units();
-        let unit = units.iter().find(|unit| unit.symbol == *symbol)?;
-        Some(format!("{}{NBSP}{}", in_unit(reading.value, unit, &manner), unit.symbol))
-    });
-    Notes { doubt: doubt(key, field, entry, &reading, &manner), also }
+    let also = state
+        .view
+        .also_in
+        .as_ref()
+        .filter(|(at, _)| at == key)
+        .and_then(|(_, symbol)| {
+            let units = field.number()?.kind.units();
+            let unit = units.iter().find(|unit| unit.symbol == *symbol)?;
+            Some(format!(
+                "{}{NBSP}{}",
+                in_unit(reading.value, unit, &manner),
+                unit.symbol
+            ))
+        });
+    Notes {
+        doubt: doubt(key, field, entry, &reading, &manner),
+        also,
+    }
 }
 
-fn doubt(key: &Key, field: &Field, entry: &Entry, reading: &Reading, manner: &Manner) -> Option<Doubting> {
+fn doubt(
+    key: &Key,
+    field: &Field,
+    entry: &Entry,
+    reading: &Reading,
+    manner: &Manner,
+) -> Option<Doubting> {
     let two = buildbook::doubt(field, entry)?;
     let say = |si: f64, unit: &'static Unit| {
         let number = in_unit(si, unit, manner);
-        if unit.symbol.is_empty() { number } else { format!("{number}{NBSP}{}", unit.symbol) }
+        if unit.symbol.is_empty() {
+            number
+        } else {
+            format!("{number}{NBSP}{}", unit.symbol)
+        }
     };
     Some(match two.doubt {
-        Doubt::Unit { understood, otherwise } => Doubting {
+        Doubt::Unit {
+            understood,
+            otherwise,
+        } => Doubting {
             understood: say(two.understood, understood),
             otherwise: say(two.otherwise, otherwise),
             settle: Action::Put(
                 key.clone(),
-                Some(Entry { text: with_unit_meant(&entry.text, otherwise.symbol).text.into(), ..entry.clone() }),
+                Some(Entry {
+                    text: with_unit_meant(&entry.text, otherwise.symbol).text.into(),
+                    ..entry.clone()
+                }),
             ),
         },
         Doubt::Mark { otherwise, .. } => Doubting {
@@ -201,7 +264,12 @@ fn doubt(key: &Key, field: &Field, entry: &Entry, reading: &Reading, manner: &Ma
 
 /// Whether our own keypad serves an entry now.
 pub fn own_keypad(state: &State, key: &Key) -> bool {
-    let figures = field_of(key).is_some_and(|field| matches!(field.form, Form::Number(_) | Form::Money(_) | Form::Decimal(_)));
+    let figures = field_of(key).is_some_and(|field| {
+        matches!(
+            field.form,
+            Form::Number(_) | Form::Money(_) | Form::Decimal(_)
+        )
+    });
     let wanted = match state.settings.keypad {
         KeypadUse::Always => true,
         KeypadUse::Never => false,

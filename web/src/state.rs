@@ -2,7 +2,9 @@
 
 use crate::route::Route;
 use crate::settings::Settings;
-use buildbook::{Befores, Book, Change, Edit, Entry, Findings, Key, Log, Place, evaluate, field_of, typed};
+use buildbook::{
+    Befores, Book, Change, Edit, Entry, Findings, Key, Log, Place, evaluate, field_of, typed,
+};
 use measure::Mark;
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
@@ -248,7 +250,10 @@ impl State {
             Action::Open(book, log) => {
                 self.saved = Saved::Untouched;
                 self.put_book(book, log);
-                *Rc::make_mut(&mut self.view) = View { call: self.view.call.clone(), ..View::default() };
+                *Rc::make_mut(&mut self.view) = View {
+                    call: self.view.call.clone(),
+                    ..View::default()
+                };
             }
             Action::Follow(book, log) => self.put_book(book, log),
             Action::ReadOnly(only) => self.read_only = only,
@@ -298,11 +303,18 @@ impl State {
                 view.answers.insert(sheet, result);
             }
             Action::Fold(row) => {
-                if !view.folded.remove(&row) {
+                let opened = view.folded.remove(&row);
+                if !opened {
                     view.folded.insert(row);
                 }
             }
-            Action::RowKeys(row) => view.row_keys = if view.row_keys.as_ref() == Some(&row) { None } else { Some(row) },
+            Action::RowKeys(row) => {
+                view.row_keys = if view.row_keys.as_ref() == Some(&row) {
+                    None
+                } else {
+                    Some(row)
+                }
+            }
             Action::AlsoIn(key, unit) => {
                 let wanted = Some((key, unit));
                 view.also_in = if view.also_in == wanted { None } else { wanted };
@@ -339,13 +351,18 @@ impl State {
             self.unfold(key);
         }
         let view = Rc::make_mut(&mut self.view);
-        view.call = Call { number: view.call.number.wrapping_add(1), to };
+        view.call = Call {
+            number: view.call.number.wrapping_add(1),
+            to,
+        };
     }
 
     /// Opens the rows an entry stands in.
     fn unfold(&mut self, key: &Key) {
         if self.view.folded.iter().any(|row| key.is_under(row)) {
-            Rc::make_mut(&mut self.view).folded.retain(|row| !key.is_under(row));
+            Rc::make_mut(&mut self.view)
+                .folded
+                .retain(|row| !key.is_under(row));
         }
     }
 
@@ -370,7 +387,11 @@ impl State {
 
     fn undo(&mut self, back: bool) {
         let mut log = (*self.log).clone();
-        let book = if back { log.undo(&self.book) } else { log.redo(&self.book) };
+        let book = if back {
+            log.undo(&self.book)
+        } else {
+            log.redo(&self.book)
+        };
         if let Some(book) = book {
             self.put_book(Rc::new(book), Rc::new(log));
             self.saved = Saved::Pending;
@@ -389,12 +410,17 @@ impl State {
 
     /// The entry that a text typed into a field makes under the settings.
     pub fn entry_of(&self, key: &Key, text: &str) -> Entry {
-        field_of(key).map_or_else(|| Entry::new(text), |field| typed(field, text, &self.settings.manner()))
+        field_of(key).map_or_else(
+            || Entry::new(text),
+            |field| typed(field, text, &self.settings.manner()),
+        )
     }
 
     /// The edit that makes a sheet's entries those that were kept as before.
     fn going_back(&self, sheet: &str) -> Edit {
-        let Some((before, _)) = self.befores.sheet(sheet) else { return Edit::default() };
+        let Some((before, _)) = self.befores.sheet(sheet) else {
+            return Edit::default();
+        };
         let (kept, now) = (before.sheet(sheet), self.book.sheet(sheet));
         let keys: BTreeSet<&Key> = kept.keys().chain(now.keys()).collect();
         let change = |key: &Key| Change {
@@ -402,7 +428,12 @@ impl State {
             old: now.get(key).cloned(),
             new: kept.get(key).cloned(),
         };
-        Edit(keys.into_iter().map(change).filter(|change| change.old != change.new).collect())
+        Edit(
+            keys.into_iter()
+                .map(change)
+                .filter(|change| change.old != change.new)
+                .collect(),
+        )
     }
 
     fn read_with(&mut self, key: Key, mark: Mark) {
@@ -438,7 +469,9 @@ impl State {
 
     fn move_row(&mut self, list: &Key, id: &str, up: bool) {
         let rows = self.book.rows(list);
-        let Some(at) = rows.iter().position(|row| &**row == id) else { return };
+        let Some(at) = rows.iter().position(|row| &**row == id) else {
+            return;
+        };
         let place = match (up, at) {
             (true, 0) => return,
             (true, 1) => Place::First,

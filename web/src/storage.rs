@@ -31,13 +31,18 @@ fn store() -> Option<web_sys::Storage> {
 
 impl Keeper for LocalStorage {
     fn open(&self) -> (Book, Log) {
-        let kept = store().and_then(|store| store.get_item(BOOK).ok().flatten()).unwrap_or_default();
+        let kept = store()
+            .and_then(|store| store.get_item(BOOK).ok().flatten())
+            .unwrap_or_default();
         let entries = kept.lines().filter_map(|line| {
             let mut parts = line.split('\t');
             let (key, text) = (parts.next()?, parts.next()?);
             let unit = parts.next().filter(|unit| !unit.is_empty());
             let entry = Entry::new(text);
-            Some((Key::checked(key).ok()?, unit.map_or(entry.clone(), |unit| entry.in_unit(unit))))
+            Some((
+                Key::checked(key).ok()?,
+                unit.map_or(entry.clone(), |unit| entry.in_unit(unit)),
+            ))
         });
         (Book::of("rough", entries), Log::default())
     }
@@ -46,17 +51,31 @@ impl Keeper for LocalStorage {
         let lines: Vec<String> = book
             .entries()
             .map(|(key, entry)| {
-                format!("{key}\t{}\t{}", entry.text.replace(['\t', '\n'], " "), entry.unit.as_deref().unwrap_or_default())
+                format!(
+                    "{key}\t{}\t{}",
+                    entry.text.replace(['\t', '\n'], " "),
+                    entry.unit.as_deref().unwrap_or_default()
+                )
             })
             .collect();
         let store = store().ok_or("")?;
-        store.set_item(BOOK, &lines.join("\n")).map_err(|_| Rc::from(""))?;
+        store
+            .set_item(BOOK, &lines.join("\n"))
+            .map_err(|_| Rc::from(""))?;
         let time = js_sys::Date::new_0().to_locale_time_string("en-GB");
-        Ok(String::from(time).chars().take(5).collect::<String>().into())
+        Ok(String::from(time)
+            .chars()
+            .take(5)
+            .collect::<String>()
+            .into())
     }
 
     fn settings(&self) -> Option<Settings> {
-        store()?.get_item(SETTINGS).ok().flatten().map(|kept| Settings::read(&kept))
+        store()?
+            .get_item(SETTINGS)
+            .ok()
+            .flatten()
+            .map(|kept| Settings::read(&kept))
     }
 
     fn keep_settings(&self, settings: &Settings) {

@@ -33,30 +33,49 @@ impl Span {
     pub fn of(values: impl IntoIterator<Item = f64>) -> Option<Self> {
         let mut span: Option<Self> = None;
         for value in values.into_iter().filter(|v| v.is_finite()) {
-            let grown = span.map_or(Self { lowest: value, highest: value }, |s| Self {
-                lowest: s.lowest.min(value),
-                highest: s.highest.max(value),
-            });
+            let grown = span.map_or(
+                Self {
+                    lowest: value,
+                    highest: value,
+                },
+                |s| Self {
+                    lowest: s.lowest.min(value),
+                    highest: s.highest.max(value),
+                },
+            );
             span = Some(grown);
         }
         span
     }
 
     /// The same span, begun at nought (or ended there, for negative values).
-    pub fn from_nought(self) -> Self {
-        Self { lowest: self.lowest.min(0.0), highest: self.highest.max(0.0) }
+    pub fn with_nought(self) -> Self {
+        Self {
+            lowest: self.lowest.min(0.0),
+            highest: self.highest.max(0.0),
+        }
     }
 
     /// The same span with a share of its extent added at both ends; a span of one value is given some extent.
     pub fn widened(self, share: f64) -> Self {
         let extent = self.extent();
-        let room = if extent > 0.0 { extent * share } else { self.highest.abs().max(1.0) * 0.5 };
-        Self { lowest: self.lowest - room, highest: self.highest + room }
+        let room = if extent > 0.0 {
+            extent * share
+        } else {
+            self.highest.abs().max(1.0) * 0.5
+        };
+        Self {
+            lowest: self.lowest - room,
+            highest: self.highest + room,
+        }
     }
 
     /// The span that covers both.
     pub fn and(self, other: Self) -> Self {
-        Self { lowest: self.lowest.min(other.lowest), highest: self.highest.max(other.highest) }
+        Self {
+            lowest: self.lowest.min(other.lowest),
+            highest: self.highest.max(other.highest),
+        }
     }
 
     /// Highest less lowest.
@@ -114,7 +133,10 @@ impl Fit {
 
     /// Where a point of the shape comes to lie on the paper.
     pub fn at(&self, x: f64, y: f64) -> Point {
-        (self.left + (x - self.lowest_x) * self.scale, self.top + (self.highest_y - y) * self.scale)
+        (
+            self.left + (x - self.lowest_x) * self.scale,
+            self.top + (self.highest_y - y) * self.scale,
+        )
     }
 
     /// A run of points of the shape on the paper.
@@ -128,28 +150,56 @@ mod tests {
     use super::*;
 
     fn paper() -> Paper {
-        Paper { width: 500.0, height: 300.0, manner: Manner::default(), tongue: Tongue::British }
+        Paper {
+            width: 500.0,
+            height: 300.0,
+            manner: Manner::default(),
+            tongue: Tongue::British,
+        }
     }
 
     #[test]
     fn ticks_are_round_and_lie_within_the_span() {
-        let ticks = Span { lowest: 0.0, highest: 97.0 }.ticks(5);
+        let ticks = Span {
+            lowest: 0.0,
+            highest: 97.0,
+        }
+        .ticks(5);
         assert_eq!(ticks, vec![0.0, 20.0, 40.0, 60.0, 80.0]);
-        let ticks = Span { lowest: -0.3, highest: 0.3 }.ticks(3);
+        let ticks = Span {
+            lowest: -0.3,
+            highest: 0.3,
+        }
+        .ticks(3);
         assert_eq!(ticks, vec![-0.2, 0.0, 0.2]);
     }
 
     #[test]
     fn a_span_without_extent_has_one_tick_and_can_be_widened() {
-        let one = Span { lowest: 4.0, highest: 4.0 };
+        let one = Span {
+            lowest: 4.0,
+            highest: 4.0,
+        };
         assert_eq!(one.ticks(5), vec![4.0]);
-        assert_eq!(one.widened(0.1), Span { lowest: 2.0, highest: 6.0 });
+        assert_eq!(
+            one.widened(0.1),
+            Span {
+                lowest: 2.0,
+                highest: 6.0
+            }
+        );
     }
 
     #[test]
     fn values_that_are_no_numbers_do_not_stretch_a_span() {
         let span = Span::of([1.0, f64::NAN, f64::INFINITY, 3.0]);
-        assert_eq!(span, Some(Span { lowest: 1.0, highest: 3.0 }));
+        assert_eq!(
+            span,
+            Some(Span {
+                lowest: 1.0,
+                highest: 3.0
+            })
+        );
         assert_eq!(Span::of([f64::NAN]), None);
     }
 
@@ -157,8 +207,14 @@ mod tests {
     fn a_true_shape_keeps_its_proportions_and_stays_within_the_margin() {
         let fit = Fit::new(
             &paper(),
-            Span { lowest: -1.0, highest: 1.0 },
-            Span { lowest: 0.0, highest: 0.2 },
+            Span {
+                lowest: -1.0,
+                highest: 1.0,
+            },
+            Span {
+                lowest: 0.0,
+                highest: 0.2,
+            },
             50.0,
         );
         assert_eq!(fit.scale, 200.0);

@@ -25,7 +25,10 @@ struct Area {
 
 impl Area {
     fn meets(&self, other: &Self) -> bool {
-        self.left < other.right && other.left < self.right && self.top < other.bottom && other.top < self.bottom
+        self.left < other.right
+            && other.left < self.right
+            && self.top < other.bottom
+            && other.top < self.bottom
     }
 
     fn within(&self, width: f64, height: f64) -> bool {
@@ -49,12 +52,22 @@ pub struct Placed {
 impl Labels {
     /// No labels yet.
     pub fn new(paper: &Paper) -> Self {
-        Self { width: paper.width, height: paper.height, taken: Vec::new(), wanted: Vec::new() }
+        Self {
+            width: paper.width,
+            height: paper.height,
+            taken: Vec::new(),
+            wanted: Vec::new(),
+        }
     }
 
     /// Keeps labels off a rectangle, for instance a key or a title.
     pub fn keep_off(&mut self, left: f64, top: f64, right: f64, bottom: f64) {
-        self.taken.push(Area { left, top, right, bottom });
+        self.taken.push(Area {
+            left,
+            top,
+            right,
+            bottom,
+        });
     }
 
     /// A label for the point.
@@ -82,7 +95,12 @@ impl Labels {
     }
 
     fn free_area(&self, names: Point, wide: f64, taken: &[Area]) -> (Area, bool) {
-        let at = |left: f64, top: f64| Area { left, top, right: left + wide, bottom: top + LINE };
+        let at = |left: f64, top: f64| Area {
+            left,
+            top,
+            right: left + wide,
+            bottom: top + LINE,
+        };
         let mut fallback = None;
         for step in 0..STEPS {
             let off = 8.0 + step as f64 * 12.0;
@@ -133,7 +151,12 @@ mod tests {
     use measure::Manner;
 
     fn paper() -> Paper {
-        Paper { width: 400.0, height: 300.0, manner: Manner::default(), tongue: Tongue::British }
+        Paper {
+            width: 400.0,
+            height: 300.0,
+            manner: Manner::default(),
+            tongue: Tongue::British,
+        }
     }
 
     #[test]

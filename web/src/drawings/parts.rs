@@ -100,7 +100,11 @@ pub fn px(value: f64) -> String {
 
 fn path(points: &[Point], closed: bool) -> String {
     let mut data = String::with_capacity(points.len() * 12);
-    for (i, (x, y)) in points.iter().filter(|(x, y)| x.is_finite() && y.is_finite()).enumerate() {
+    for (i, (x, y)) in points
+        .iter()
+        .filter(|(x, y)| x.is_finite() && y.is_finite())
+        .enumerate()
+    {
         data.push_str(if i == 0 { "M" } else { "L" });
         data.push_str(&px(*x));
         data.push(' ');
@@ -134,7 +138,11 @@ pub fn area(points: &[Point], fill: Fill) -> Html {
 
 /// The band between two edges that run the same way: the ± of a curve.
 pub fn band(upper: &[Point], lower: &[Point]) -> Html {
-    let round: Vec<Point> = upper.iter().copied().chain(lower.iter().rev().copied()).collect();
+    let round: Vec<Point> = upper
+        .iter()
+        .copied()
+        .chain(lower.iter().rev().copied())
+        .collect();
     area(&round, Fill::Uncertain)
 }
 
@@ -176,7 +184,11 @@ pub fn arrow_head(tip: Point, from: Point) -> Html {
     let length = dx.hypot(dy).max(1e-9);
     let (ux, uy) = (dx / length, dy / length);
     let base = (tip.0 + ux * 11.0, tip.1 + uy * 11.0);
-    let points = [tip, (base.0 - uy * 3.5, base.1 + ux * 3.5), (base.0 + uy * 3.5, base.1 - ux * 3.5)];
+    let points = [
+        tip,
+        (base.0 - uy * 3.5, base.1 + ux * 3.5),
+        (base.0 + uy * 3.5, base.1 - ux * 3.5),
+    ];
     html! { <path class="arrow" d={path(&points, true)} /> }
 }
 
@@ -197,12 +209,25 @@ pub fn dimension(from: Point, to: Point, away: f64, said: &str) -> Html {
     let (a, b) = (shift(from, away), shift(to, away));
     let middle = ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0);
     let upright = ux.abs() < 0.35;
-    let inside = length > if upright { 60.0 } else { text_width(said) + 40.0 } || length > 90.0;
+    let inside = length
+        > if upright {
+            60.0
+        } else {
+            text_width(said) + 40.0
+        }
+        || length > 90.0;
     let out = |p: Point, by: f64| (p.0 + ux * by, p.1 + uy * by);
-    let (tail_a, tail_b) = if inside { (b, a) } else { (out(a, -24.0), out(b, 24.0)) };
+    let (tail_a, tail_b) = if inside {
+        (b, a)
+    } else {
+        (out(a, -24.0), out(b, 24.0))
+    };
     let (at, lean) = if upright {
         let left = nx * away < 0.0;
-        ((middle.0 + if left { -8.0 } else { 8.0 }, middle.1 + 6.0), if left { Lean::End } else { Lean::Start })
+        (
+            (middle.0 + if left { -8.0 } else { 8.0 }, middle.1 + 6.0),
+            if left { Lean::End } else { Lean::Start },
+        )
     } else {
         ((middle.0, middle.1 - 7.0), Lean::Middle)
     };

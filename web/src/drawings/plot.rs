@@ -15,8 +15,20 @@ pub struct Axis {
 
 impl Axis {
     /// Ticks at round values of a span that is already in the shown unit.
-    pub fn round(name: impl Into<String>, span: Span, wanted: usize, show: impl Fn(f64) -> String) -> Self {
-        Self { name: name.into(), ticks: span.ticks(wanted).into_iter().map(|v| (v, show(v))).collect() }
+    pub fn round(
+        name: impl Into<String>,
+        span: Span,
+        wanted: usize,
+        show: impl Fn(f64) -> String,
+    ) -> Self {
+        Self {
+            name: name.into(),
+            ticks: span
+                .ticks(wanted)
+                .into_iter()
+                .map(|v| (v, show(v)))
+                .collect(),
+        }
     }
 }
 
@@ -53,7 +65,13 @@ impl Plot {
 
     /// Where a pair of values lies on the paper.
     pub fn at(&self, x: f64, y: f64) -> Point {
-        let share = |v: f64, span: Span| if span.extent() > 0.0 { (v - span.lowest) / span.extent() } else { 0.5 };
+        let share = |v: f64, span: Span| {
+            if span.extent() > 0.0 {
+                (v - span.lowest) / span.extent()
+            } else {
+                0.5
+            }
+        };
         (
             self.left + share(x, self.x) * (self.right - self.left),
             self.bottom - share(y, self.y) * (self.bottom - self.top),
@@ -131,7 +149,11 @@ impl Plot {
     pub fn upright(&self, x: f64, said: &str) -> Html {
         let top = self.at(x, self.y.highest);
         let room = self.right - top.0 > text_width(said) + 12.0;
-        let (off, lean) = if room { (6.0, Lean::Start) } else { (-6.0, Lean::End) };
+        let (off, lean) = if room {
+            (6.0, Lean::Start)
+        } else {
+            (-6.0, Lean::End)
+        };
         html! {
             <>
                 { line(self.at(x, self.y.lowest), top, Line::Limit) }
@@ -149,8 +171,23 @@ mod tests {
 
     #[test]
     fn the_corners_of_the_values_are_the_corners_of_the_plot() {
-        let paper = Paper { width: 400.0, height: 300.0, manner: Manner::default(), tongue: Tongue::British };
-        let plot = Plot::new(&paper, Span { lowest: 0.0, highest: 10.0 }, Span { lowest: -1.0, highest: 1.0 });
+        let paper = Paper {
+            width: 400.0,
+            height: 300.0,
+            manner: Manner::default(),
+            tongue: Tongue::British,
+        };
+        let plot = Plot::new(
+            &paper,
+            Span {
+                lowest: 0.0,
+                highest: 10.0,
+            },
+            Span {
+                lowest: -1.0,
+                highest: 1.0,
+            },
+        );
         assert_eq!(plot.at(0.0, -1.0), (64.0, 242.0));
         assert_eq!(plot.at(10.0, 1.0), (380.0, 34.0));
         assert_eq!(plot.at(5.0, 0.0), (222.0, 138.0));
@@ -158,8 +195,16 @@ mod tests {
 
     #[test]
     fn values_without_extent_lie_in_the_middle() {
-        let paper = Paper { width: 400.0, height: 300.0, manner: Manner::default(), tongue: Tongue::British };
-        let one = Span { lowest: 3.0, highest: 3.0 };
+        let paper = Paper {
+            width: 400.0,
+            height: 300.0,
+            manner: Manner::default(),
+            tongue: Tongue::British,
+        };
+        let one = Span {
+            lowest: 3.0,
+            highest: 3.0,
+        };
         assert_eq!(Plot::new(&paper, one, one).at(3.0, 3.0), (222.0, 138.0));
     }
 }

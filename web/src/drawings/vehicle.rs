@@ -10,7 +10,11 @@ use measure::{Figure, Kind, Length};
 use yew::{Html, html};
 
 /// The vehicle from the side.
-pub static SIDE: Plate = Plate { id: "vehicle/side", shape: 0.62, draw: side };
+pub static SIDE: Plate = Plate {
+    id: "vehicle/side",
+    shape: 0.62,
+    draw: side,
+};
 
 /// The lengths that the drawing needs, in metres; what is missing is drawn in proportion and bears no dimension.
 struct Sizes {
@@ -27,10 +31,19 @@ fn metres(given: &Given<Length>) -> Option<f64> {
 fn side(state: &State, paper: &Paper) -> Option<Drawing> {
     let sheet = &state.findings.vehicle.sheet;
     let wheelbase = metres(&sheet.wheelbase)?;
-    let length = metres(&sheet.length).unwrap_or(wheelbase * 1.6).max(wheelbase * 1.1);
+    let length = metres(&sheet.length)
+        .unwrap_or(wheelbase * 1.6)
+        .max(wheelbase * 1.1);
     let height = metres(&sheet.height).unwrap_or(wheelbase * 0.6);
-    let bed = metres(&sheet.bed_length).unwrap_or(length * 0.58).min(length * 0.8);
-    let sizes = Sizes { wheelbase, length, height, bed };
+    let bed = metres(&sheet.bed_length)
+        .unwrap_or(length * 0.58)
+        .min(length * 0.8);
+    let sizes = Sizes {
+        wheelbase,
+        length,
+        height,
+        bed,
+    };
     let rows: Vec<(String, String)> = [
         ("vehicle/wheelbase", &sheet.wheelbase),
         ("vehicle/length", &sheet.length),
@@ -45,15 +58,25 @@ fn side(state: &State, paper: &Paper) -> Option<Drawing> {
     .collect();
     let description = filled(
         paper.tongue.say(vehicle::SIDE_SAID),
-        &[rows.iter().map(|(name, value)| format!("{name} {value}")).collect::<Vec<_>>().join(", ")],
+        &[rows
+            .iter()
+            .map(|(name, value)| format!("{name} {value}"))
+            .collect::<Vec<_>>()
+            .join(", ")],
     );
     Some(Drawing {
         title: paper.tongue.say(vehicle::SIDE_TITLE).to_owned(),
         description,
         marks: marks(state, &sizes, paper),
         table: Table {
-            head: vec![paper.tongue.say(words::frame::QUANTITY).to_owned(), paper.tongue.say(vehicle::MEASURED).to_owned()],
-            rows: rows.into_iter().map(|(name, value)| vec![name, value]).collect(),
+            head: vec![
+                paper.tongue.say(words::frame::QUANTITY).to_owned(),
+                paper.tongue.say(vehicle::MEASURED).to_owned(),
+            ],
+            rows: rows
+                .into_iter()
+                .map(|(name, value)| vec![name, value])
+                .collect(),
         },
     })
 }
@@ -71,8 +94,14 @@ fn marks(state: &State, sizes: &Sizes, paper: &Paper) -> Html {
     let wheel = (sizes.wheelbase * 0.135).min(sizes.height * 0.24);
     let fit = Fit::new(
         paper,
-        Span { lowest: front, highest: rear },
-        Span { lowest: -sizes.height * 0.30, highest: sizes.height * 1.12 },
+        Span {
+            lowest: front,
+            highest: rear,
+        },
+        Span {
+            lowest: -sizes.height * 0.30,
+            highest: sizes.height * 1.12,
+        },
         28.0,
     );
     let at = |x: f64, y: f64| fit.at(x, y);
@@ -88,8 +117,17 @@ fn marks(state: &State, sizes: &Sizes, paper: &Paper) -> Html {
         (bed_front - sizes.wheelbase * 0.02, sizes.height),
         (bed_front - sizes.wheelbase * 0.02, floor),
     ]);
-    let deck = all(&[(bed_front, floor), (bed_front, bed_top), (rear, bed_top), (rear, floor)]);
-    let label = |given: &Given<Length>| given.value().map(|length| said(&length.figure(Kind::Length), paper));
+    let deck = all(&[
+        (bed_front, floor),
+        (bed_front, bed_top),
+        (rear, bed_top),
+        (rear, floor),
+    ]);
+    let label = |given: &Given<Length>| {
+        given
+            .value()
+            .map(|length| said(&length.figure(Kind::Length), paper))
+    };
     let wheels = [0.0, sizes.wheelbase].map(|x| {
         let centre = at(x, wheel);
         html! {

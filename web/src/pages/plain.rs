@@ -15,11 +15,16 @@ pub struct PlainProps {
 #[component]
 pub fn Plain(props: &PlainProps) -> Html {
     let sheet = props.sheet;
-    let Some(spec) = spec_of(sheet) else { return html! {} };
+    let Some(spec) = spec_of(sheet) else {
+        return html! {};
+    };
     let fields = spec.items.iter().filter(|item| item.field.is_some());
-    let rows = fields.map(|item| html! { <EntryRow key={item.name} at={format!("{sheet}/{}", item.name)} /> });
+    let rows = fields
+        .map(|item| html! { <EntryRow key={item.name} at={format!("{sheet}/{}", item.name)} /> });
     let lists = spec.items.iter().filter(|item| item.row.is_some());
-    let lists = lists.map(|item| html! { <EntryList key={item.name} list={format!("{sheet}/{}", item.name)} /> });
+    let lists = lists.map(
+        |item| html! { <EntryList key={item.name} list={format!("{sheet}/{}", item.name)} /> },
+    );
     let below = html! { <><ResultTable {sheet} /><BeforeNowTable {sheet} /></> };
     html! {
         <SheetPage {sheet} below={below}>

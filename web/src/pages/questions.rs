@@ -27,7 +27,11 @@ fn asked(state: &State) -> Vec<Asked> {
                 Some((written(figure, &state.settings.manner()).whole(), told))
             })
         });
-        Some(Asked { sheet, standing: found.state(), known: known.flatten() })
+        Some(Asked {
+            sheet,
+            standing: found.state(),
+            known: known.flatten(),
+        })
     });
     all.collect()
 }
@@ -65,10 +69,16 @@ pub fn Questions() -> Html {
 #[component]
 fn BookName() -> Html {
     let (desk, tongue) = (use_desk(), use_settings().tongue);
-    let (name, saved) = use_slice(|state| (state.book.name().to_owned(), state.saved.clone())).unwrap_or_default();
+    let (name, saved) =
+        use_slice(|state| (state.book.name().to_owned(), state.saved.clone())).unwrap_or_default();
     let input = Callback::from(move |event: InputEvent| {
-        if let (Some(desk), Some(field)) = (&desk, event.target_dyn_into::<web_sys::HtmlInputElement>()) {
-            desk.send(Action::Put(Key::from(NAME_KEY), Some(Entry::new(field.value()))));
+        if let (Some(desk), Some(field)) =
+            (&desk, event.target_dyn_into::<web_sys::HtmlInputElement>())
+        {
+            desk.send(Action::Put(
+                Key::from(NAME_KEY),
+                Some(Entry::new(field.value())),
+            ));
         }
     });
     html! {

@@ -17,7 +17,11 @@ static SETTINGS: [Setting; 7] = [
     Setting {
         name: "units",
         said: frame::UNITS,
-        values: &[("metric", frame::UNITS_METRIC), ("imperial", frame::UNITS_IMPERIAL), ("us", frame::UNITS_US)],
+        values: &[
+            ("metric", frame::UNITS_METRIC),
+            ("imperial", frame::UNITS_IMPERIAL),
+            ("us", frame::UNITS_US),
+        ],
         advice: Some(frame::UNITS_SAID),
     },
     Setting {
@@ -58,7 +62,11 @@ static SETTINGS: [Setting; 7] = [
     Setting {
         name: "keypad",
         said: frame::KEYPAD_USE,
-        values: &[("touch", frame::KEYPAD_AUTO), ("always", frame::KEYPAD_ALWAYS), ("never", frame::KEYPAD_NEVER)],
+        values: &[
+            ("touch", frame::KEYPAD_AUTO),
+            ("always", frame::KEYPAD_ALWAYS),
+            ("never", frame::KEYPAD_NEVER),
+        ],
         advice: None,
     },
 ];

@@ -6,10 +6,21 @@ use crate::widgets::{EntryRow, Group, ResultTable, SheetPage};
 use yew::prelude::*;
 
 const PLATES: &[&Plate] = &[&SIDE];
+const RESULTS: &[&str] = &["vehicle/*"];
 
 /// The groups of the sheet with their entries, in the order one walks round a vehicle.
 const GROUPS: &[(&str, &[&str])] = &[
-    ("vehicle/what", &["name", "year", "sort", "drive", "steering_now", "steering_wanted"]),
+    (
+        "vehicle/what",
+        &[
+            "name",
+            "year",
+            "sort",
+            "drive",
+            "steering_now",
+            "steering_wanted",
+        ],
+    ),
     (
         "vehicle/sizes",
         &[
@@ -38,7 +49,10 @@ const GROUPS: &[(&str, &[&str])] = &[
             "unsprung_rear",
         ],
     ),
-    ("vehicle/limits", &["front_limit", "rear_limit", "gross_limit"]),
+    (
+        "vehicle/limits",
+        &["front_limit", "rear_limit", "gross_limit"],
+    ),
     (
         "vehicle/tyres",
         &[
@@ -77,11 +91,13 @@ const GROUPS: &[(&str, &[&str])] = &[
 #[component]
 pub fn Vehicle() -> Html {
     let groups = GROUPS.iter().map(|(id, fields)| {
-        let rows = fields.iter().map(|field| html! { <EntryRow key={*field} at={format!("vehicle/{field}")} /> });
+        let rows = fields
+            .iter()
+            .map(|field| html! { <EntryRow key={*field} at={format!("vehicle/{field}")} /> });
         html! { <Group key={*id} id={*id}>{ rows.collect::<Html>() }</Group> }
     });
     let below = html! {
-        <Group id="vehicle/results" card={false}><ResultTable sheet="vehicle" results={&["vehicle/*"]} /></Group>
+        <Group id="vehicle/results" card={false}><ResultTable sheet="vehicle" results={RESULTS} /></Group>
     };
     html! { <SheetPage sheet="vehicle" plates={PLATES} {below}>{ groups.collect::<Html>() }</SheetPage> }
 }

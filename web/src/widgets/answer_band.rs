@@ -36,8 +36,15 @@ struct Slice {
 
 #[derive(Clone, PartialEq)]
 enum Said {
-    Figure { written: Written, first: Option<First> },
-    Needs { keys: Vec<(Key, String)>, tells: &'static str, begun: bool },
+    Figure {
+        written: Written,
+        first: Option<First>,
+    },
+    Needs {
+        keys: Vec<(Key, String)>,
+        tells: &'static str,
+        begun: bool,
+    },
     Lack(String, Option<Key>),
     Nothing(&'static str),
 }
@@ -52,12 +59,16 @@ struct First {
 
 /// The results of a sheet that may stand in its band, as they are in the findings now.
 pub fn offered(state: &State, sheet: &str, answers: &[&str]) -> Vec<Rc<str>> {
-    let Some(found) = state.findings.found(sheet) else { return Vec::new() };
+    let Some(found) = state.findings.found(sheet) else {
+        return Vec::new();
+    };
     if answers.is_empty() {
         return found.headlines.clone();
     }
     let matching = |pattern: &&str| -> Vec<Rc<str>> {
-        let known = found.results().filter(|(id, _)| words::matches(pattern, id));
+        let known = found
+            .results()
+            .filter(|(id, _)| words::matches(pattern, id));
         known.map(|(id, _)| Rc::clone(id)).collect()
     };
     answers.iter().flat_map(matching).collect()
@@ -66,7 +77,9 @@ pub fn offered(state: &State, sheet: &str, answers: &[&str]) -> Vec<Rc<str>> {
 fn slice(state: &State, sheet: &'static str, answers: &[&str]) -> Slice {
     let tongue = state.settings.tongue;
     let id = state.answer(sheet, &offered(state, sheet, answers));
-    let told = id.as_ref().map_or_else(String::new, |id| words::result(&state.book, id, tongue));
+    let told = id
+        .as_ref()
+        .map_or_else(String::new, |id| words::result(&state.book, id, tongue));
     let tells = words::subject(sheet).map_or("", |words| tongue.say(words.tells));
     let finding = id.as_ref().and_then(|id| state.findings.result(id));
     let begun = state.findings.found(sheet).is_some_and(|found| found.begun);
@@ -76,16 +89,27 @@ fn slice(state: &State, sheet: &'static str, answers: &[&str]) -> Slice {
             written: written(figure, &state.settings.manner()),
             first: figure.shares().first().map(|share| {
                 let key = Key::from(&*share.key);
-                First { name: words::entry_name(&state.book, &key, tongue), key, share: share.fraction }
+                First {
+                    name: words::entry_name(&state.book, &key, tongue),
+                    key,
+                    share: share.fraction,
+                }
             }),
         },
         Some(Err(Lack::Needs(keys))) => Said::Needs {
-            keys: keys.iter().map(|key| (key.clone(), words::entry_name(&state.book, key, tongue))).collect(),
+            keys: keys
+                .iter()
+                .map(|key| (key.clone(), words::entry_name(&state.book, key, tongue)))
+                .collect(),
             tells,
             begun,
         },
         Some(Err(other)) => {
-            let key = if let Lack::Entry(key) = other { Some(key.clone()) } else { None };
+            let key = if let Lack::Entry(key) = other {
+                Some(key.clone())
+            } else {
+                None
+            };
             Said::Lack(lack::said(other, &state.book, tongue), key)
         }
     };
@@ -104,7 +128,9 @@ pub fn AnswerBand(props: &AnswerBandProps) -> Html {
     let (sheet, answers) = (props.sheet, props.answers);
     let found = use_slice(move |state| slice(state, sheet, answers));
     let (desk, tongue) = (use_desk(), use_settings().tongue);
-    let (Some(found), Some(desk)) = (found, desk) else { return html! {} };
+    let (Some(found), Some(desk)) = (found, desk) else {
+        return html! {};
+    };
     let name = words::subject(sheet).map_or("", |words| tongue.say(words.name));
     html! {
         <header class={classes!("band", found.working_back.then_some("wanted"))}>
@@ -132,8 +158,15 @@ fn said(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
             </p>
         },
         Said::Needs { keys, tells, begun } => {
-            let count = filled(tongue.say(frame::ANSWER_IN), &[lack::entries(keys.len(), tongue)]);
-            let (lead, small) = if *begun { (count, still(keys, tongue)) } else { ((*tells).to_owned(), count) };
+            let count = filled(
+                tongue.say(frame::ANSWER_IN),
+                &[lack::entries(keys.len(), tongue)],
+            );
+            let (lead, small) = if *begun {
+                (count, still(keys, tongue))
+            } else {
+                ((*tells).to_owned(), count)
+            };
             html! { <p class="band-lack" data-result={found.id.as_ref().map(ToString::to_string)}>{ lead }<small>{ small }</small></p> }
         }
         Said::Lack(why, key) => html! {
@@ -150,7 +183,11 @@ fn said(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
 fn still(keys: &[(Key, String)], tongue: Tongue) -> String {
     let names: Vec<&str> = keys.iter().take(3).map(|(_, name)| name.as_str()).collect();
     let more = if keys.len() > 3 { " …" } else { "" };
-    format!("{}: {}{more}", tongue.say(frame::STILL_NEEDED), names.join(", "))
+    format!(
+        "{}: {}{more}",
+        tongue.say(frame::STILL_NEEDED),
+        names.join(", ")
+    )
 }
 
 fn go_key(desk: &Desk, key: &Key, said: &str) -> Html {
@@ -166,9 +203,21 @@ fn keys(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
     let Some(id) = &found.id else { return html! {} };
     match &found.said {
         Said::Figure { first, .. } => {
-            let working = if found.working { Panel::Drawing } else { Panel::Working(Rc::clone(id)) };
-            let back = WorkBack { result: Rc::clone(id), entry: None, wanted: "".into() };
-            let back = if found.working_back { Panel::Drawing } else { Panel::WorkBack(back) };
+            let working = if found.working {
+                Panel::Drawing
+            } else {
+                Panel::Working(Rc::clone(id))
+            };
+            let back = WorkBack {
+                result: Rc::clone(id),
+                entry: None,
+                wanted: "".into(),
+            };
+            let back = if found.working_back {
+                Panel::Drawing
+            } else {
+                Panel::WorkBack(back)
+            };
             html! {
                 <div class="band-keys">
                     { panel_key(desk, "working", Icon::Working, tongue.say(frame::WORKING), found.working, working) }
@@ -184,7 +233,14 @@ fn keys(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
     }
 }
 
-fn panel_key(desk: &Desk, name: &'static str, picture: Icon, said: &'static str, pressed: bool, panel: Panel) -> Html {
+fn panel_key(
+    desk: &Desk,
+    name: &'static str,
+    picture: Icon,
+    said: &'static str,
+    pressed: bool,
+    panel: Panel,
+) -> Html {
     let desk = desk.clone();
     html! {
         <button type="button" class="key tall" data-do={name} aria-pressed={if pressed { "true" } else { "false" }}
@@ -298,4 +354,3 @@ fn others(state: &State, sheet: &str, answers: &[&str]) -> Vec<Other> {
     });
     known.take(12).collect()
 }
-

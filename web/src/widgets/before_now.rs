@@ -52,7 +52,11 @@ fn compared(state: &State, sheet: &str, patterns: &[&str]) -> Option<Vec<Compare
     let mut ids: Vec<Rc<str>> = Vec::new();
     let known = now.results().chain(before.results()).map(|(id, _)| id);
     let all: Vec<&Rc<str>> = known.collect();
-    let wanted: Vec<&str> = if patterns.is_empty() { now.headlines.iter().map(|id| &**id).collect() } else { patterns.to_vec() };
+    let wanted: Vec<&str> = if patterns.is_empty() {
+        now.headlines.iter().map(|id| &**id).collect()
+    } else {
+        patterns.to_vec()
+    };
     for pattern in wanted {
         for id in all.iter().filter(|id| words::matches(pattern, id)) {
             if !ids.contains(id) {
@@ -70,7 +74,10 @@ fn compared(state: &State, sheet: &str, patterns: &[&str]) -> Option<Vec<Compare
             id,
         }
     });
-    Some(rows.filter(|row| row.before != "—" || row.now != "—").collect())
+    Some(
+        rows.filter(|row| row.before != "—" || row.now != "—")
+            .collect(),
+    )
 }
 
 fn said(finding: Option<&Finding>, manner: &Manner) -> String {
@@ -81,7 +88,12 @@ fn said(finding: Option<&Finding>, manner: &Manner) -> String {
 }
 
 fn change(row: &BeforeNow, manner: &Manner) -> Change {
-    let Some(difference) = &row.change else { return Change { way: Way::Unknown, by: String::new() } };
+    let Some(difference) = &row.change else {
+        return Change {
+            way: Way::Unknown,
+            by: String::new(),
+        };
+    };
     let by = difference.figure.value();
     let shown = written(&difference.figure, manner).whole();
     let signed = if by > 0.0 { format!("+{shown}") } else { shown };
@@ -91,7 +103,10 @@ fn change(row: &BeforeNow, manner: &Manner) -> Change {
         _ if by > 0.0 => Way::More,
         _ => Way::Less,
     };
-    Change { way, by: if by == 0.0 { String::new() } else { signed } }
+    Change {
+        way,
+        by: if by == 0.0 { String::new() } else { signed },
+    }
 }
 
 /// The table, and the key that keeps today's figures as before.

@@ -52,7 +52,10 @@ pub fn Choices(props: &ChoicesProps) -> Html {
         Callback::from(move |choice: &'static str| {
             let Some(desk) = &desk else { return };
             let taken_back = !assumed && now.as_deref() == Some(choice);
-            desk.send(Action::Put(key.clone(), (!taken_back).then(|| Entry::new(choice))));
+            desk.send(Action::Put(
+                key.clone(),
+                (!taken_back).then(|| Entry::new(choice)),
+            ));
         })
     };
     let choices = props.choices.iter().map(|choice| {
@@ -93,7 +96,11 @@ fn along() -> Callback<KeyboardEvent> {
         event.prevent_default();
         let here = event.target_dyn_into::<HtmlElement>();
         let beside = here.and_then(|here| {
-            if forward { here.next_element_sibling() } else { here.previous_element_sibling() }
+            if forward {
+                here.next_element_sibling()
+            } else {
+                here.previous_element_sibling()
+            }
         });
         if let Some(beside) = beside.and_then(|beside| beside.dyn_into::<HtmlElement>().ok()) {
             let _ = beside.focus();

@@ -46,7 +46,11 @@ pub fn DrawingFrame(props: &DrawingFrameProps) -> Html {
         let tabled = tabled.clone();
         Callback::from(move |_: MouseEvent| tabled.set(!*tabled))
     };
-    let said = if *tabled { frame::SHOW_AS_DRAWING } else { frame::SHOW_AS_TABLE };
+    let said = if *tabled {
+        frame::SHOW_AS_DRAWING
+    } else {
+        frame::SHOW_AS_TABLE
+    };
     html! {
         <figure class="drawing" ref={hold} data-drawing={plate.id}>
             if let Some(drawing) = &drawing {
@@ -79,10 +83,17 @@ fn svg(drawing: &Drawing, paper: &Paper, plate: &Plate) -> Html {
 
 /// The facts of a drawing as a table.
 pub fn table(table: &Table) -> Html {
-    let head = table.head.iter().map(|cell| html! { <th scope="col">{ cell }</th> });
+    let head = table
+        .head
+        .iter()
+        .map(|cell| html! { <th scope="col">{ cell }</th> });
     let rows = table.rows.iter().map(|row| {
         let cells = row.iter().enumerate().map(|(at, cell)| {
-            if at == 0 { html! { <th scope="row">{ cell }</th> } } else { html! { <td class="num">{ cell }</td> } }
+            if at == 0 {
+                html! { <th scope="row">{ cell }</th> }
+            } else {
+                html! { <td class="num">{ cell }</td> }
+            }
         });
         html! { <tr>{ cells.collect::<Html>() }</tr> }
     });
@@ -95,7 +106,9 @@ pub fn table(table: &Table) -> Html {
 
 /// What is to be measured first, while there is nothing to draw.
 fn empty(plate: &Plate, tongue: Tongue) -> Html {
-    let said = words::subject(plate.id).and_then(|words| found(words.plates, plate.id)).unwrap_or(frame::DRAWING_EMPTY);
+    let said = words::subject(plate.id)
+        .and_then(|words| found(words.plates, plate.id))
+        .unwrap_or(frame::DRAWING_EMPTY);
     html! { <div class="drawing-empty">{ icon(Icon::Measure) }<p>{ tongue.say(said) }</p></div> }
 }
 

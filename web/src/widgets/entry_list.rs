@@ -59,7 +59,9 @@ pub fn EntryList(props: &EntryListProps) -> Html {
     let read_only = use_slice(|state| state.read_only).unwrap_or(false);
     let pasting = use_state(|| false);
     let calm = use_calm();
-    let Some(spec) = row_of(&list) else { return html! {} };
+    let Some(spec) = row_of(&list) else {
+        return html! {};
+    };
     let words = words::list_words(&props.list);
     let short = is_short(spec);
     let count = rows.len();
@@ -108,7 +110,12 @@ pub fn EntryList(props: &EntryListProps) -> Html {
 
 /// Whether a row is so short that it stands on one line: one or two fields, neither a choice nor a list.
 fn is_short(spec: &Spec) -> bool {
-    let plain = |field: &Field| matches!(field.form, Form::Number(_) | Form::Money(_) | Form::Decimal(_));
+    let plain = |field: &Field| {
+        matches!(
+            field.form,
+            Form::Number(_) | Form::Money(_) | Form::Decimal(_)
+        )
+    };
     spec.items.len() <= 2 && spec.items.iter().all(|item| item.field.is_some_and(plain))
 }
 
@@ -169,9 +176,14 @@ fn ListRow(props: &ListRowProps) -> Html {
         use_slice(move |state| row_slice(state, &list, &id, &found)).unwrap_or_default()
     };
     let (desk, tongue) = (use_desk(), use_settings().tongue);
-    let (Some(desk), Some(spec)) = (desk, row_of(&list)) else { return html! {} };
+    let (Some(desk), Some(spec)) = (desk, row_of(&list)) else {
+        return html! {};
+    };
     let result = (!props.found.is_empty()).then(|| format!("{}/{}", props.found, props.id));
-    let number = found.found.as_ref().map(|said| html! { <span class="num found" data-result={result}>{ said }</span> });
+    let number = found
+        .found
+        .as_ref()
+        .map(|said| html! { <span class="num found" data-result={result}>{ said }</span> });
     let dots = (!found.read_only).then(|| dots(&desk, &row, found.keys, &found.name, tongue));
     let keys = found.keys.then(|| html! { <RowKeys list={props.list.clone()} id={props.id.clone()} keys={props.keys} first={props.first} last={props.last} /> });
     if props.short {

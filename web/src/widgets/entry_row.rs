@@ -33,10 +33,14 @@ struct Slice {
 
 fn slice(state: &State, key: &Key) -> Slice {
     let found = state.findings.found(key.sheet());
-    let error = found.and_then(|found| found.errors.iter().find(|(at, _)| at == key)).map(|(_, error)| error);
+    let error = found
+        .and_then(|found| found.errors.iter().find(|(at, _)| at == key))
+        .map(|(_, error)| error);
     Slice {
         entry: state.book.entry(key.as_str()).cloned(),
-        fault: error.map(|error| words::entry::fault(error, &state.settings.manner(), state.settings.tongue)),
+        fault: error.map(|error| {
+            words::entry::fault(error, &state.settings.manner(), state.settings.tongue)
+        }),
         tail: shown::tail(state, key),
         focused: state.view.field.as_ref() == Some(key),
         read_only: state.read_only,
@@ -53,7 +57,9 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
     };
     let tongue = use_settings().tongue;
     let rested = use_rest(found.as_ref().and_then(|f| f.entry.clone()));
-    let (Some(field), Some(found)) = (field_of(&key), found) else { return html! {} };
+    let (Some(field), Some(found)) = (field_of(&key), found) else {
+        return html! {};
+    };
 
     let blank = found.entry.is_none();
     let told = found.fault.as_ref().filter(|_| !found.focused || rested);
@@ -69,7 +75,11 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
         _ => None,
     };
     let wide = choices.is_some_and(|c| {
-        c.len() > 3 || c.iter().map(|c| words::choice(key.as_str(), c, tongue).len()).sum::<usize>() > 22
+        c.len() > 3
+            || c.iter()
+                .map(|c| words::choice(key.as_str(), c, tongue).len())
+                .sum::<usize>()
+                > 22
     });
     let id = id_of(&key);
     html! {
@@ -114,7 +124,12 @@ fn use_rest(entry: Option<Entry>) -> bool {
 }
 
 fn text_of(found: &Slice) -> AttrValue {
-    found.entry.as_ref().map_or_else(AttrValue::default, |entry| AttrValue::from(entry.text.to_string()))
+    found
+        .entry
+        .as_ref()
+        .map_or_else(AttrValue::default, |entry| {
+            AttrValue::from(entry.text.to_string())
+        })
 }
 
 /// The id of a key's field on the page.
@@ -124,7 +139,11 @@ pub fn id_of(key: &Key) -> String {
 
 /// Unit, ± and the mark of an assumption, after the field.
 fn tail(field: &Field, tail: &Tail, blank: bool, assumed: &'static str) -> Html {
-    if !matches!(field.form, Form::Number(_) | Form::Money(_) | Form::Decimal(_)) && !(tail.assumed && blank) {
+    let figures = matches!(
+        field.form,
+        Form::Number(_) | Form::Money(_) | Form::Decimal(_)
+    );
+    if !(figures || tail.assumed && blank) {
         return html! {};
     }
     let marked = tail.assumed && (blank || tail.pm.is_some());
@@ -210,7 +229,9 @@ fn TextField(props: &TextFieldProps) -> Html {
 fn typed(desk: Option<&Desk>, key: &Key) -> Callback<InputEvent> {
     let (desk, key) = (desk.cloned(), key.clone());
     Callback::from(move |event: InputEvent| {
-        if let (Some(desk), Some(input)) = (&desk, event.target_dyn_into::<web_sys::HtmlInputElement>()) {
+        if let (Some(desk), Some(input)) =
+            (&desk, event.target_dyn_into::<web_sys::HtmlInputElement>())
+        {
             desk.send(Action::Typed(key.clone(), input.value().into()));
         }
     })
@@ -285,12 +306,12 @@ fn Understood(props: &EntryRowProps) -> Html {
         <>
             if let Some(doubt) = notes.doubt {
                 <div class="row-note">
-                    <span>{ filled(tongue.say(frame::UNDERSTOOD), &[doubt.understood.clone()]) }</span>
+                    <span>{ filled(tongue.say(frame::UNDERSTOOD), std::slice::from_ref(&doubt.understood)) }</span>
                     <button type="button" class="key quiet" data-do={format!("meant {key}")}
                         onclick={Callback::from(move |_| {
                             if let Some(desk) = &desk { desk.send(doubt.settle.clone()); }
                         })}>
-                        { filled(tongue.say(frame::MEANT), &[doubt.otherwise.clone()]) }
+                        { filled(tongue.say(frame::MEANT), std::slice::from_ref(&doubt.otherwise)) }
                     </button>
                 </div>
             }

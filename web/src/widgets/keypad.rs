@@ -36,19 +36,31 @@ pub fn Keypad() -> Html {
     // What the digits offer hangs on the text, so the keypad is drawn again with each letter.
     let entered = use_slice(|state| {
         let key = state.view.field.as_ref()?;
-        state.book.entry(key.as_str()).map(|entry| entry.text.to_string())
+        state
+            .book
+            .entry(key.as_str())
+            .map(|entry| entry.text.to_string())
     });
-    let (Some(key), Some(desk)) = (field, desk) else { return html! {} };
-    let Some(spec) = field_of(&key) else { return html! {} };
+    let (Some(key), Some(desk)) = (field, desk) else {
+        return html! {};
+    };
+    let Some(spec) = field_of(&key) else {
+        return html! {};
+    };
     let entered = entered.flatten().unwrap_or_default();
     let tongue = settings.tongue;
     let number = spec.number();
-    let units = number.map(|n| offered_units(n.kind, settings.units)).unwrap_or_default();
+    let units = number
+        .map(|n| offered_units(n.kind, settings.units))
+        .unwrap_or_default();
     let stroke = browser::text_field(key.as_str()).is_some_and(|input| {
         let selection = selection(&input, &entered);
         text::after_stroke(&entered, selection.start)
     }) || entered.ends_with('/');
-    let pad = Pad { desk, key: key.clone() };
+    let pad = Pad {
+        desk,
+        key: key.clone(),
+    };
     html! {
         <section class="keypad" aria-label={tongue.say(frame::KEYPAD)}
             onpointerdown={Callback::from(|event: PointerEvent| event.prevent_default())}
@@ -101,8 +113,16 @@ fn offered_units(kind: Kind, system: System) -> Vec<&'static Unit> {
 /// The selection in a field, in characters.
 fn selection(input: &web_sys::HtmlInputElement, entered: &str) -> std::ops::Range<usize> {
     let end = entered.chars().count();
-    let start = input.selection_start().ok().flatten().map_or(end, |at| at as usize);
-    let stop = input.selection_end().ok().flatten().map_or(end, |at| at as usize);
+    let start = input
+        .selection_start()
+        .ok()
+        .flatten()
+        .map_or(end, |at| at as usize);
+    let stop = input
+        .selection_end()
+        .ok()
+        .flatten()
+        .map_or(end, |at| at as usize);
     // The browser counts in UTF-16; every character an entry is made of is one unit of it.
     start.min(end)..stop.min(end)
 }
@@ -114,7 +134,13 @@ struct Pad {
 
 impl Pad {
     /// A key with what stands on it.
-    fn key(&self, press: Press, class: &'static str, on_it: Html, name: Option<&'static str>) -> Html {
+    fn key(
+        &self,
+        press: Press,
+        class: &'static str,
+        on_it: Html,
+        name: Option<&'static str>,
+    ) -> Html {
         let (desk, key) = (self.desk.clone(), self.key.clone());
         let hook = format!("pad {}", hook(&press));
         html! {
@@ -132,16 +158,23 @@ impl Pad {
     /// The usual denominators, offered right after the stroke of a fraction.
     fn denominators(&self) -> Html {
         let offered = ["2", "4", "8", "16", "32", "64"].into_iter();
-        let keys = offered.map(|said| self.key(Press::Insert(said), "offered", html! { { said } }, None));
+        let keys =
+            offered.map(|said| self.key(Press::Insert(said), "offered", html! { { said } }, None));
         html! { <div class="pad-row">{ keys.collect::<Html>() }</div> }
     }
 
     /// Digits in the order of a calculator, and the marks of an entry.
     fn keys(&self, mark: char, feet: bool, tongue: words::Tongue) -> Html {
         let mark = if mark == ',' { "," } else { "." };
-        let plain = |said: &'static str| self.key(Press::Insert(said), "", html! { { said } }, None);
+        let plain =
+            |said: &'static str| self.key(Press::Insert(said), "", html! { { said } }, None);
         let named = |said: &'static str, name: Phrase| {
-            self.key(Press::Insert(said), "", html! { { said } }, Some(tongue.say(name)))
+            self.key(
+                Press::Insert(said),
+                "",
+                html! { { said } },
+                Some(tongue.say(name)),
+            )
         };
         html! {
             <>
@@ -162,7 +195,13 @@ impl Pad {
     }
 
     /// Units: appended while typing; on a finished entry they offer what was meant, or show it as well.
-    fn units(&self, units: &[&'static Unit], typing: bool, entered: bool, tongue: words::Tongue) -> Html {
+    fn units(
+        &self,
+        units: &[&'static Unit],
+        typing: bool,
+        entered: bool,
+        tongue: words::Tongue,
+    ) -> Html {
         if units.is_empty() {
             return html! {};
         }
@@ -185,12 +224,16 @@ impl Pad {
 
     fn tolerances(&self, kind: Option<Kind>, system: System, tongue: words::Tongue) -> Html {
         let tools: &[(Phrase, &str)] = match (kind, system) {
-            (Some(kind), System::Metric) if lengthy(kind) => {
-                &[(frame::PAD_TAPE, "± 1 mm"), (frame::PAD_RULE, "± 0.5 mm"), (frame::PAD_CALIPER, "± 0.05 mm")]
-            }
-            (Some(kind), _) if lengthy(kind) => {
-                &[(frame::PAD_TAPE, "± 1/32 in"), (frame::PAD_RULE, "± 1/64 in"), (frame::PAD_CALIPER, "± 0.002 in")]
-            }
+            (Some(kind), System::Metric) if lengthy(kind) => &[
+                (frame::PAD_TAPE, "± 1 mm"),
+                (frame::PAD_RULE, "± 0.5 mm"),
+                (frame::PAD_CALIPER, "± 0.05 mm"),
+            ],
+            (Some(kind), _) if lengthy(kind) => &[
+                (frame::PAD_TAPE, "± 1/32 in"),
+                (frame::PAD_RULE, "± 1/64 in"),
+                (frame::PAD_CALIPER, "± 0.002 in"),
+            ],
             _ => &[],
         };
         html! {
@@ -224,19 +267,30 @@ fn hook(press: &Press) -> String {
 
 fn act(desk: &Desk, key: &Key, press: &Press) {
     let state = desk.state();
-    let entered = state.book.entry(key.as_str()).map_or_else(String::new, |entry| entry.text.to_string());
+    let entered = state
+        .book
+        .entry(key.as_str())
+        .map_or_else(String::new, |entry| entry.text.to_string());
     let input = browser::text_field(key.as_str());
-    let at = input.as_ref().map_or_else(|| {
-        let end = entered.chars().count();
-        end..end
-    }, |input| selection(input, &entered));
+    let at = input.as_ref().map_or_else(
+        || {
+            let end = entered.chars().count();
+            end..end
+        },
+        |input| selection(input, &entered),
+    );
     let typed = match press {
         Press::Insert(said) => text::inserted(&entered, &at, said),
         Press::Erase => text::erased(&entered, &at),
-        Press::Clear => Typed { text: String::new(), caret: 0 },
+        Press::Clear => Typed {
+            text: String::new(),
+            caret: 0,
+        },
         Press::UnitAdded(unit) => text::with_unit_added(&entered, unit),
         Press::UnitMeant(unit) => text::with_unit_meant(&entered, unit),
-        Press::Tolerance(size) => text::with_tolerance(&entered, &localised(size, state.settings.mark.sign())),
+        Press::Tolerance(size) => {
+            text::with_tolerance(&entered, &localised(size, state.settings.mark.sign()))
+        }
         Press::Next => return next(desk, key),
         Press::Close => return desk.send(Action::Field(None)),
         Press::AlsoIn(unit) => return desk.send(Action::AlsoIn(key.clone(), unit)),

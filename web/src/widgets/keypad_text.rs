@@ -13,19 +13,29 @@ pub struct Typed {
 
 fn split(text: &str, selection: &Range<usize>) -> (String, String) {
     let end = selection.end.max(selection.start);
-    (text.chars().take(selection.start).collect(), text.chars().skip(end).collect())
+    (
+        text.chars().take(selection.start).collect(),
+        text.chars().skip(end).collect(),
+    )
 }
 
 /// The selection replaced by `pressed`.
 pub fn inserted(text: &str, selection: &Range<usize>, pressed: &str) -> Typed {
     let (before, after) = split(text, selection);
     let caret = before.chars().count() + pressed.chars().count();
-    Typed { text: before + pressed + &after, caret }
+    Typed {
+        text: before + pressed + &after,
+        caret,
+    }
 }
 
 /// The selection taken out, or the character before the caret when nothing is selected.
 pub fn erased(text: &str, selection: &Range<usize>) -> Typed {
-    let from = if selection.start == selection.end { selection.start.saturating_sub(1) } else { selection.start };
+    let from = if selection.start == selection.end {
+        selection.start.saturating_sub(1)
+    } else {
+        selection.start
+    };
     inserted(text, &(from..selection.end), "")
 }
 
@@ -45,7 +55,11 @@ fn parted(text: &str) -> (&str, &str) {
 pub fn with_unit_added(text: &str, unit: &str) -> Typed {
     let (value, tolerance) = parted(text);
     let value = value.trim_end();
-    let mut whole = if value.is_empty() { String::new() } else { format!("{value} {unit}") };
+    let mut whole = if value.is_empty() {
+        String::new()
+    } else {
+        format!("{value} {unit}")
+    };
     let caret = whole.chars().count();
     if !tolerance.is_empty() {
         whole = format!("{whole} {}", tolerance.trim_start());
@@ -67,7 +81,11 @@ pub fn with_unit_meant(text: &str, unit: &str) -> Typed {
     let mut whole = format!("{} {unit}", number(value));
     if !tolerance.is_empty() {
         let bare = number(tolerance);
-        whole = if bare.is_empty() { format!("{whole} {}", tolerance.trim()) } else { format!("{whole} {bare} {unit}") };
+        whole = if bare.is_empty() {
+            format!("{whole} {}", tolerance.trim())
+        } else {
+            format!("{whole} {bare} {unit}")
+        };
     }
     let caret = whole.chars().count();
     Typed { text: whole, caret }
@@ -87,19 +105,49 @@ mod tests {
 
     #[test]
     fn a_digit_goes_in_at_the_caret() {
-        assert_eq!(inserted("15", &(1..1), "2"), Typed { text: "125".into(), caret: 2 });
+        assert_eq!(
+            inserted("15", &(1..1), "2"),
+            Typed {
+                text: "125".into(),
+                caret: 2
+            }
+        );
     }
 
     #[test]
     fn a_digit_takes_the_place_of_a_selection() {
-        assert_eq!(inserted("15 ± 1", &(0..2), "7"), Typed { text: "7 ± 1".into(), caret: 1 });
+        assert_eq!(
+            inserted("15 ± 1", &(0..2), "7"),
+            Typed {
+                text: "7 ± 1".into(),
+                caret: 1
+            }
+        );
     }
 
     #[test]
     fn erasing_takes_one_character_or_the_selection() {
-        assert_eq!(erased("1½", &(2..2)), Typed { text: "1".into(), caret: 1 });
-        assert_eq!(erased("125", &(0..3)), Typed { text: String::new(), caret: 0 });
-        assert_eq!(erased("", &(0..0)), Typed { text: String::new(), caret: 0 });
+        assert_eq!(
+            erased("1½", &(2..2)),
+            Typed {
+                text: "1".into(),
+                caret: 1
+            }
+        );
+        assert_eq!(
+            erased("125", &(0..3)),
+            Typed {
+                text: String::new(),
+                caret: 0
+            }
+        );
+        assert_eq!(
+            erased("", &(0..0)),
+            Typed {
+                text: String::new(),
+                caret: 0
+            }
+        );
     }
 
     #[test]
@@ -112,7 +160,13 @@ mod tests {
     #[test]
     fn a_unit_goes_before_a_tolerance() {
         assert_eq!(with_unit_added("412 ± 0.5", "mm").text, "412 mm ± 0.5");
-        assert_eq!(with_unit_added("412", "mm"), Typed { text: "412 mm".into(), caret: 6 });
+        assert_eq!(
+            with_unit_added("412", "mm"),
+            Typed {
+                text: "412 mm".into(),
+                caret: 6
+            }
+        );
         assert_eq!(with_unit_added("", "mm").text, "");
     }
 
@@ -120,7 +174,10 @@ mod tests {
     fn a_meant_unit_takes_the_place_of_the_typed_one_in_value_and_tolerance() {
         assert_eq!(with_unit_meant("16.25 mm", "in").text, "16.25 in");
         assert_eq!(with_unit_meant("16 1/4", "in").text, "16 1/4 in");
-        assert_eq!(with_unit_meant("412 mm ± 0.5 mm", "in").text, "412 in ± 0.5 in");
+        assert_eq!(
+            with_unit_meant("412 mm ± 0.5 mm", "in").text,
+            "412 in ± 0.5 in"
+        );
         assert_eq!(with_unit_meant("4 mm exact", "in").text, "4 in exact");
     }
 

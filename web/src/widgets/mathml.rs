@@ -12,8 +12,17 @@ enum As {
 
 /// Both formulas of a line.
 pub fn line_of(line: &Line, manner: &Manner) -> Html {
-    let symbol = line.symbol.as_ref().map(|symbol| html! { <>{ symbol_of(symbol) }<mo>{ "=" }</mo></> });
-    let whole = Term { symbol: None, key: None, value: line.value, kind: line.kind, powers: line.powers };
+    let symbol = line
+        .symbol
+        .as_ref()
+        .map(|symbol| html! { <>{ symbol_of(symbol) }<mo>{ "=" }</mo></> });
+    let whole = Term {
+        symbol: None,
+        key: None,
+        value: line.value,
+        kind: line.kind,
+        powers: line.powers,
+    };
     let result = number_of(&whole, manner);
     let (formula, solved) = match &line.formula {
         Expr::Solved(remainder) => (remainder.as_ref(), true),
@@ -69,7 +78,10 @@ fn bare(value: f64, manner: &Manner) -> Html {
 
 /// Whether a part needs brackets within a product, or under a power.
 fn loose(part: &Expr) -> bool {
-    matches!(part, Expr::Sum(_) | Expr::Difference(..) | Expr::Negative(_))
+    matches!(
+        part,
+        Expr::Sum(_) | Expr::Difference(..) | Expr::Negative(_)
+    )
 }
 
 fn bracketed(inner: Html) -> Html {

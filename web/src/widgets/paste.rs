@@ -24,14 +24,23 @@ type PastedRow = Vec<(&'static str, String)>;
 
 /// Lines into rows: columns parted by tabs or semicolons, in the order of the row's fields. Blank lines are left out.
 pub fn rows_of(text: &str, spec: &'static Spec) -> Vec<PastedRow> {
-    let fields: Vec<&'static str> =
-        spec.items.iter().filter(|item| item.field.is_some()).map(|item| item.name).collect();
+    let fields: Vec<&'static str> = spec
+        .items
+        .iter()
+        .filter(|item| item.field.is_some())
+        .map(|item| item.name)
+        .collect();
     text.lines()
         .filter(|line| !line.trim().is_empty())
         .take(MOST)
         .map(|line| {
             let cells = line.split(['\t', ';']).map(|cell| cell.trim().to_owned());
-            fields.iter().copied().zip(cells).filter(|(_, cell)| !cell.is_empty()).collect()
+            fields
+                .iter()
+                .copied()
+                .zip(cells)
+                .filter(|(_, cell)| !cell.is_empty())
+                .collect()
         })
         .collect()
 }
@@ -52,12 +61,17 @@ pub fn Paste(props: &PasteProps) -> Html {
     let (desk, tongue) = (use_desk(), use_settings().tongue);
     let pasted = use_state(String::new);
     let list = Key::from(&*props.list);
-    let (Some(desk), Some(spec)) = (desk, row_of(&list)) else { return html! {} };
+    let (Some(desk), Some(spec)) = (desk, row_of(&list)) else {
+        return html! {};
+    };
     let rows = rows_of(&pasted, spec);
     let state = desk.state();
     let preview = rows.iter().map(|row| {
         let cells = row.iter().map(|(name, text)| {
-            let sound = spec.item(name).and_then(|item| item.field).is_some_and(|f| legible(&state, &list, f, text));
+            let sound = spec
+                .item(name)
+                .and_then(|item| item.field)
+                .is_some_and(|f| legible(&state, &list, f, text));
             html! {
                 <td class="num">
                     { text }

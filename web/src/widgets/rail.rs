@@ -70,7 +70,14 @@ fn send(desk: &Desk, action: Action) -> Callback<MouseEvent> {
     Callback::from(move |_| desk.send(action.clone()))
 }
 
-fn opener(desk: &Desk, name: &'static str, picture: Icon, said: &'static str, open: bool, action: Action) -> Html {
+fn opener(
+    desk: &Desk,
+    name: &'static str,
+    picture: Icon,
+    said: &'static str,
+    open: bool,
+    action: Action,
+) -> Html {
     html! {
         <button type="button" class="rail-key" data-do={name} aria-expanded={if open { "true" } else { "false" }} onclick={send(desk, action)}>
             { icon(picture) }<span>{ said }</span>
@@ -82,9 +89,21 @@ fn opener(desk: &Desk, name: &'static str, picture: Icon, said: &'static str, op
 pub fn standing(standing: Standing, tongue: Tongue) -> Html {
     let (class, picture, said) = match standing {
         Standing::Empty => ("", None, tongue.say(frame::EMPTY).to_owned()),
-        Standing::Needs(count) => ("needs", Some(Icon::Needs), filled(tongue.say(frame::NEEDS), &[count.to_string()])),
-        Standing::Ready => ("ready", Some(Icon::Ready), tongue.say(frame::READY).to_owned()),
-        Standing::Warning => ("warning", Some(Icon::Warning), tongue.say(frame::WARNING).to_owned()),
+        Standing::Needs(count) => (
+            "needs",
+            Some(Icon::Needs),
+            filled(tongue.say(frame::NEEDS), &[count.to_string()]),
+        ),
+        Standing::Ready => (
+            "ready",
+            Some(Icon::Ready),
+            tongue.say(frame::READY).to_owned(),
+        ),
+        Standing::Warning => (
+            "warning",
+            Some(Icon::Warning),
+            tongue.say(frame::WARNING).to_owned(),
+        ),
     };
     html! { <span class={classes!("standing", class)}>{ picture.map(icon) }{ said }</span> }
 }
@@ -110,7 +129,15 @@ pub fn Drawers() -> Html {
 #[component]
 fn Sheets() -> Html {
     let standings = use_slice(|state| {
-        SHEETS.map(|sheet| (sheet, state.findings.found(sheet).map_or(Standing::Empty, buildbook::Found::state)))
+        SHEETS.map(|sheet| {
+            (
+                sheet,
+                state
+                    .findings
+                    .found(sheet)
+                    .map_or(Standing::Empty, buildbook::Found::state),
+            )
+        })
     });
     let here = use_slice(|state| state.route.name()).unwrap_or_default();
     let (desk, tongue) = (use_desk(), use_settings().tongue);

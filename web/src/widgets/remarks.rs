@@ -27,7 +27,9 @@ struct Told {
 }
 
 fn told(state: &State, sheet: &str, under: &str) -> Vec<Told> {
-    let Some(found) = state.findings.found(sheet) else { return Vec::new() };
+    let Some(found) = state.findings.found(sheet) else {
+        return Vec::new();
+    };
     let (manner, tongue) = (state.settings.manner(), state.settings.tongue);
     let above = Key::from(under);
     let there = found.remarks.iter().filter(|remark| {
@@ -35,8 +37,13 @@ fn told(state: &State, sheet: &str, under: &str) -> Vec<Told> {
     });
     let mut told: Vec<Told> = there
         .map(|remark| {
-            let figures = remark.figures.iter().map(|figure| written(figure, &manner).whole());
-            let parts: Vec<String> = figures.chain(remark.names.iter().map(ToString::to_string)).collect();
+            let figures = remark
+                .figures
+                .iter()
+                .map(|figure| written(figure, &manner).whole());
+            let parts: Vec<String> = figures
+                .chain(remark.names.iter().map(ToString::to_string))
+                .collect();
             Told {
                 rank: remark.rank,
                 said: words::remark(sheet, remark.fact, &parts, tongue),

@@ -29,10 +29,17 @@ fn said(state: &State, id: &str) -> Option<(String, Said)> {
     let said = match finding {
         Ok(figure) => Said::Figure(written(figure, &state.settings.manner())),
         Err(Lack::Needs(keys)) => {
-            let names: Vec<String> =
-                keys.iter().take(2).map(|key| words::entry_name(&state.book, key, tongue)).collect();
+            let names: Vec<String> = keys
+                .iter()
+                .take(2)
+                .map(|key| words::entry_name(&state.book, key, tongue))
+                .collect();
             let more = if keys.len() > 2 { " …" } else { "" };
-            Said::Lack(format!("{}: {}{more}", tongue.say(frame::STILL_NEEDED), names.join(", ")))
+            Said::Lack(format!(
+                "{}: {}{more}",
+                tongue.say(frame::STILL_NEEDED),
+                names.join(", ")
+            ))
         }
         Err(other) => Said::Lack(lack::said(other, &state.book, tongue)),
     };
@@ -47,7 +54,9 @@ pub fn ResultRow(props: &ResultRowProps) -> Html {
         use_slice(move |state| said(state, &id)).flatten()
     };
     let desk = use_desk();
-    let Some((told, said)) = found else { return html! {} };
+    let Some((told, said)) = found else {
+        return html! {};
+    };
     match said {
         Said::Figure(written) => {
             let id: Rc<str> = (&*props.id).into();

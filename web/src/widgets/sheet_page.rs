@@ -36,11 +36,18 @@ enum Side {
 
 fn side(state: &State, sheet: &str) -> Side {
     let of_sheet = |id: &str| id.split('/').next() == Some(sheet);
-    if state.view.field.as_ref().is_some_and(|key| own_keypad(state, key)) {
+    if state
+        .view
+        .field
+        .as_ref()
+        .is_some_and(|key| own_keypad(state, key))
+    {
         return Side::Keypad;
     }
     match &state.view.panel {
-        Panel::Working(id) if of_sheet(id) && state.findings.result(id).is_some_and(Result::is_ok) => {
+        Panel::Working(id)
+            if of_sheet(id) && state.findings.result(id).is_some_and(Result::is_ok) =>
+        {
             Side::Working(id.to_string())
         }
         Panel::WorkBack(back) if of_sheet(&back.result) => Side::WorkBack,
@@ -58,7 +65,11 @@ pub fn SheetPage(props: &SheetPageProps) -> Html {
         Side::Keypad => html! { <Keypad /> },
         Side::Working(id) => html! { <WorkingPanel {id} /> },
         Side::WorkBack => html! { <WorkBackPanel /> },
-        Side::Drawing => props.plates.iter().map(|plate| html! { <DrawingFrame key={plate.id} plate={*plate} /> }).collect(),
+        Side::Drawing => props
+            .plates
+            .iter()
+            .map(|plate| html! { <DrawingFrame key={plate.id} plate={*plate} /> })
+            .collect(),
     };
     html! {
         <main id="page" data-page={sheet}>

@@ -24,7 +24,9 @@ struct Slice {
 }
 
 fn slice(state: &State) -> Option<Slice> {
-    let Panel::WorkBack(back) = &state.view.panel else { return None };
+    let Panel::WorkBack(back) = &state.view.panel else {
+        return None;
+    };
     let now = state.findings.result(&back.result)?.as_ref().ok()?.clone();
     let tongue = state.settings.tongue;
     let mut parts: Vec<(f64, Key)> = now
@@ -34,7 +36,9 @@ fn slice(state: &State) -> Option<Slice> {
         .filter(|(_, key)| field_of(key).is_some_and(|field| field.number().is_some()))
         .collect();
     parts.sort_by(|a, b| b.0.total_cmp(&a.0));
-    let entries = parts.into_iter().map(|(_, key)| (key.clone(), words::entry_name(&state.book, &key, tongue)));
+    let entries = parts
+        .into_iter()
+        .map(|(_, key)| (key.clone(), words::entry_name(&state.book, &key, tongue)));
     Some(Slice {
         told: words::result(&state.book, &back.result, tongue),
         entries: entries.collect(),
@@ -49,7 +53,13 @@ enum Outcome {
     /// Nothing asked yet, or what was asked cannot be read.
     Open(Option<String>),
     /// The entry, what it is then, and the edit that puts it in.
-    Found { said: String, reached: String, edit: Edit, others: Vec<String>, met: bool },
+    Found {
+        said: String,
+        reached: String,
+        edit: Edit,
+        others: Vec<String>,
+        met: bool,
+    },
     /// It cannot be reached; the nearest.
     Missed(String),
 }
@@ -60,15 +70,26 @@ fn wanted(state: &State, text: &str, now: &Figure) -> Result<f64, Option<String>
         return Err(None);
     }
     let manner = state.settings.manner();
-    let ask = Ask { whole: false, signed: true, ..Ask::of(now.kind(), &manner) };
-    measure::read(text, &ask).map(|reading| reading.value).map_err(|error| {
-        let fault = words::entry::fault(&error.into(), &manner, state.settings.tongue);
-        Some(fault.said)
-    })
+    let ask = Ask {
+        whole: false,
+        signed: true,
+        ..Ask::of(now.kind(), &manner)
+    };
+    measure::read(text, &ask)
+        .map(|reading| reading.value)
+        .map_err(|error| {
+            let fault = words::entry::fault(&error.into(), &manner, state.settings.tongue);
+            Some(fault.said)
+        })
 }
 
 fn outcome(state: &State, found: &Slice) -> Outcome {
-    let Some(key) = found.back.entry.clone().or_else(|| found.entries.first().map(|(key, _)| key.clone())) else {
+    let Some(key) = found
+        .back
+        .entry
+        .clone()
+        .or_else(|| found.entries.first().map(|(key, _)| key.clone()))
+    else {
         return Outcome::Open(None);
     };
     let aim = match wanted(state, &found.back.wanted, &found.now) {
@@ -77,12 +98,25 @@ fn outcome(state: &State, found: &Slice) -> Outcome {
     };
     let manner = state.settings.manner();
     let kind = found.now.kind();
-    match buildbook::work_back(&state.book, &state.findings, &found.back.result, &key, aim, &manner) {
+    match buildbook::work_back(
+        &state.book,
+        &state.findings,
+        &found.back.result,
+        &key,
+        aim,
+        &manner,
+    ) {
         Ok(back) => {
-            let entry_kind = field_of(&key).and_then(|field| field.number()).map(|number| number.kind);
-            let value = |si: f64| entry_kind.map_or_else(String::new, |kind| plain(si, kind, &manner));
+            let entry_kind = field_of(&key)
+                .and_then(|field| field.number())
+                .map(|number| number.kind);
+            let value =
+                |si: f64| entry_kind.map_or_else(String::new, |kind| plain(si, kind, &manner));
             Outcome::Found {
-                said: back.figure.as_ref().map_or_else(|| value(back.value), |figure| written(figure, &manner).whole()),
+                said: back.figure.as_ref().map_or_else(
+                    || value(back.value),
+                    |figure| written(figure, &manner).whole(),
+                ),
                 reached: written(&back.result, &manner).whole(),
                 others: back.others.iter().map(|other| value(*other)).collect(),
                 edit: back.edit,
@@ -91,7 +125,10 @@ fn outcome(state: &State, found: &Slice) -> Outcome {
         }
         Err(WorkBackError::NoRoot { reached, .. }) => {
             let nearest = plain(reached, kind, &manner);
-            Outcome::Missed(filled(state.settings.tongue.say(frame::CANNOT_REACH), &[nearest]))
+            Outcome::Missed(filled(
+                state.settings.tongue.say(frame::CANNOT_REACH),
+                &[nearest],
+            ))
         }
         Err(_) => Outcome::Missed(state.settings.tongue.say(frame::NO_ANSWER).to_owned()),
     }
@@ -113,7 +150,9 @@ pub fn WorkBackPanel() -> Html {
             move || drop(timer)
         });
     }
-    let (Some(found), Some(desk)) = (found, desk) else { return html! {} };
+    let (Some(found), Some(desk)) = (found, desk) else {
+        return html! {};
+    };
     html! {
         <section class="panel workback" data-work-back={found.back.result.to_string()}>
             <div class="panel-head"><h2>{ tongue.say(frame::WORK_BACK) }{ ": " }{ &found.told }</h2></div>
@@ -157,7 +196,11 @@ fn want(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
 }
 
 fn entries(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
-    let chosen = found.back.entry.clone().or_else(|| found.entries.first().map(|(key, _)| key.clone()));
+    let chosen = found
+        .back
+        .entry
+        .clone()
+        .or_else(|| found.entries.first().map(|(key, _)| key.clone()));
     let keys = found.entries.iter().take(6).map(|(key, name)| {
         let (desk, back, to) = (desk.clone(), found.back.clone(), key.clone());
         html! {
@@ -181,13 +224,34 @@ fn result(outcome: &Outcome, found: &Slice, desk: &Desk, tongue: Tongue) -> Html
         let desk = desk.clone();
         Callback::from(move |_| desk.send(Action::Panel(Panel::Drawing)))
     };
-    let name = found.back.entry.as_ref().or_else(|| found.entries.first().map(|(key, _)| key));
-    let name = name.map(|key| words::label(key.as_str(), tongue)).unwrap_or_default();
+    let name = found
+        .back
+        .entry
+        .as_ref()
+        .or_else(|| found.entries.first().map(|(key, _)| key));
+    let name = name
+        .map(|key| words::label(key.as_str(), tongue))
+        .unwrap_or_default();
     let (said, take) = match outcome {
         Outcome::Open(None) => (html! {}, None),
-        Outcome::Open(Some(why)) | Outcome::Missed(why) => (html! { <p class="row-note error">{ icon(Icon::Warning) }{ why }</p> }, None),
-        Outcome::Found { said, reached, edit, others, met } => {
-            let several = (!others.is_empty()).then(|| format!("{} {}", tongue.say(frame::SEVERAL_ANSWERS), others.join(", ")));
+        Outcome::Open(Some(why)) | Outcome::Missed(why) => (
+            html! { <p class="row-note error">{ icon(Icon::Warning) }{ why }</p> },
+            None,
+        ),
+        Outcome::Found {
+            said,
+            reached,
+            edit,
+            others,
+            met,
+        } => {
+            let several = (!others.is_empty()).then(|| {
+                format!(
+                    "{} {}",
+                    tongue.say(frame::SEVERAL_ANSWERS),
+                    others.join(", ")
+                )
+            });
             let said = html! {
                 <div role="status">
                     <p>{ filled(tongue.say(frame::THEN_ENTRY_IS), &[name]) }</p>

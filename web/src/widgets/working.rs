@@ -29,7 +29,9 @@ pub fn WorkingPanel(props: &WorkingPanelProps) -> Html {
     });
     let (desk, settings) = (use_desk(), use_settings());
     let tongue = settings.tongue;
-    let (Some(Some((figure, book))), Some(desk)) = (found, desk) else { return html! {} };
+    let (Some(Some((figure, book))), Some(desk)) = (found, desk) else {
+        return html! {};
+    };
     let manner = settings.manner();
     let working = figure.working();
     let told = words::result(&book, &props.id, tongue);

@@ -21,8 +21,12 @@ fn problem(why: &EntryProblem) -> Phrase {
         EntryProblem::NoNumber => same("A number is expected here."),
         EntryProblem::Character(_) => same("{0} has no meaning here."),
         EntryProblem::Thousands => same("The marks do not part the number into thousands."),
-        EntryProblem::Fraction => same("This is no fraction: a whole number above and one below, not nought."),
-        EntryProblem::ImproperFraction => same("The fraction after a whole number must be less than one."),
+        EntryProblem::Fraction => {
+            same("This is no fraction: a whole number above and one below, not nought.")
+        }
+        EntryProblem::ImproperFraction => {
+            same("The fraction after a whole number must be less than one.")
+        }
         EntryProblem::UnknownUnit(_) => same("{0} is no unit known here."),
         EntryProblem::WrongUnit(_) => same("{0} does not measure this."),
         EntryProblem::UnitMissing => same("A unit is missing here."),
@@ -34,7 +38,10 @@ fn problem(why: &EntryProblem) -> Phrase {
         EntryProblem::SignedTolerance => same("A tolerance has no sign of its own."),
         EntryProblem::PercentOfDegrees => same("A temperature takes its ± in degrees."),
         EntryProblem::Brackets => same("The brackets do not match."),
-        EntryProblem::UnknownGauge => pair("There is no such gauge number.", "There is no such gage number."),
+        EntryProblem::UnknownGauge => pair(
+            "There is no such gauge number.",
+            "There is no such gage number.",
+        ),
         EntryProblem::Negative => same("It cannot be less than nought."),
         EntryProblem::NotWhole => same("It must be a whole number."),
         EntryProblem::TooSmall { .. } => same("It must be at least {0}."),
@@ -46,12 +53,20 @@ fn problem(why: &EntryProblem) -> Phrase {
 
 /// A limit in its unit, as short as it can be said.
 fn limit(value: f64, symbol: &str, manner: &Manner) -> String {
-    let rounded = if value == 0.0 { 0.0 } else {
+    let rounded = if value == 0.0 {
+        0.0
+    } else {
         let digits = 10_f64.powf(3.0 - value.abs().log10().floor());
         (value * digits).round() / digits
     };
-    let text = rounded.to_string().replace('.', &manner.mark.sign().to_string());
-    if symbol.is_empty() { text } else { format!("{text}\u{a0}{symbol}") }
+    let text = rounded
+        .to_string()
+        .replace('.', &manner.mark.sign().to_string());
+    if symbol.is_empty() {
+        text
+    } else {
+        format!("{text}\u{a0}{symbol}")
+    }
 }
 
 fn part(why: &EntryProblem, manner: &Manner) -> Vec<String> {
@@ -67,14 +82,26 @@ fn part(why: &EntryProblem, manner: &Manner) -> Vec<String> {
 
 fn of_number(error: &EntryError, manner: &Manner, tongue: Tongue) -> Fault {
     let said = filled(tongue.say(problem(&error.why)), &part(&error.why, manner));
-    let example = filled(tongue.say(super::frame::FOR_EXAMPLE), std::slice::from_ref(&error.example));
-    Fault { at: Some(error.at.clone()), said: format!("{said} {example}") }
+    let example = filled(
+        tongue.say(super::frame::FOR_EXAMPLE),
+        std::slice::from_ref(&error.example),
+    );
+    Fault {
+        at: Some(error.at.clone()),
+        said: format!("{said} {example}"),
+    }
 }
 
 fn of_money(error: &MoneyEntryError, tongue: Tongue) -> Fault {
     let said = tongue.say(same("This is no amount of money."));
-    let example = filled(tongue.say(super::frame::FOR_EXAMPLE), std::slice::from_ref(&error.example));
-    Fault { at: Some(error.at.clone()), said: format!("{said} {example}") }
+    let example = filled(
+        tongue.say(super::frame::FOR_EXAMPLE),
+        std::slice::from_ref(&error.example),
+    );
+    Fault {
+        at: Some(error.at.clone()),
+        said: format!("{said} {example}"),
+    }
 }
 
 /// What is wrong with an entry.
@@ -82,11 +109,19 @@ pub fn fault(error: &BookError, manner: &Manner, tongue: Tongue) -> Fault {
     match error {
         BookError::Entry(error) => of_number(error, manner, tongue),
         BookError::Money(error) => of_money(error, tongue),
-        BookError::Choice { .. } => Fault { at: None, said: tongue.say(same("Choose one of these.")).to_owned() },
+        BookError::Choice { .. } => Fault {
+            at: None,
+            said: tongue.say(same("Choose one of these.")).to_owned(),
+        },
         BookError::Date(_) => Fault {
             at: None,
-            said: tongue.say(same("This is no day. A right one: 2026-03-14")).to_owned(),
+            said: tongue
+                .say(same("This is no day. A right one: 2026-03-14"))
+                .to_owned(),
         },
-        _ => Fault { at: None, said: tongue.say(same("This entry cannot be used.")).to_owned() },
+        _ => Fault {
+            at: None,
+            said: tongue.say(same("This entry cannot be used.")).to_owned(),
+        },
     }
 }

@@ -47,8 +47,9 @@ pub const WARNING: Phrase = same("look here");
 // Saving.
 pub const SAVED_AT: Phrase = same("Saved {0}");
 pub const NOT_SAVED: Phrase = same("Not saved yet");
-pub const SAVE_FAULT: Phrase =
-    same("This browser does not keep what you enter: {0}. Everything works until the page closes. Take a file copy from Build books.");
+pub const SAVE_FAULT: Phrase = same(
+    "This browser does not keep what you enter: {0}. Everything works until the page closes. Take a file copy from Build books.",
+);
 pub const OFFLINE_READY: Phrase = same("Ready to work without a network.");
 pub const NEW_VERSION: Phrase = same("A new version is here. Your books stay as they are.");
 pub const TAKE_NEW_VERSION: Phrase = same("Take it now");
@@ -85,7 +86,8 @@ pub const ASSUMED: Phrase = same("assumed");
 pub const ALL_EXACT: Phrase = same("Every entry is exact, so is the answer.");
 pub const GOVERNED_BY: Phrase = same("Governed by {0}.");
 pub const CONTESTED: Phrase = same("Another limit lies within the ± of this one.");
-pub const IN_BASE_UNITS: Phrase = same("Numbers in a line are in base units (m, kg, s, K) unless a unit stands beside them.");
+pub const IN_BASE_UNITS: Phrase =
+    same("Numbers in a line are in base units (m, kg, s, K) unless a unit stands beside them.");
 
 // Work back.
 pub const I_WANT: Phrase = same("I want");
@@ -95,13 +97,15 @@ pub const NOW_IT_IS: Phrase = same("Now {0}");
 pub const USE_THIS: Phrase = same("Use this");
 pub const LEAVE_IT: Phrase = same("Leave it");
 pub const SEVERAL_ANSWERS: Phrase = same("More than one value gives it.");
-pub const CANNOT_REACH: Phrase = same("It cannot be reached by this entry alone. The nearest is {0}.");
+pub const CANNOT_REACH: Phrase =
+    same("It cannot be reached by this entry alone. The nearest is {0}.");
 pub const PICK_ENTRY: Phrase = same("Which entry may change?");
 
 // Before and now.
 pub const BEFORE_AND_NOW: Phrase = same("Before and now");
 pub const KEEP_AS_BEFORE: Phrase = same("Keep as before");
-pub const KEEP_AS_BEFORE_SAID: Phrase = same("Keep today's figures as before, then change what you like.");
+pub const KEEP_AS_BEFORE_SAID: Phrase =
+    same("Keep today's figures as before, then change what you like.");
 pub const FORGET_BEFORE: Phrase = same("Forget before");
 pub const BACK_TO_BEFORE: Phrase = same("Back to before");
 pub const QUANTITY: Phrase = same("Quantity");
@@ -134,7 +138,8 @@ pub const MOVE_UP: Phrase = same("Up");
 pub const MOVE_DOWN: Phrase = same("Down");
 pub const ROW_KEYS: Phrase = same("Keys of this row");
 pub const PASTE_COLUMN: Phrase = same("Paste a column");
-pub const PASTE_SAID: Phrase = same("Paste the figures here, one a line. Columns are parted by tabs or semicolons.");
+pub const PASTE_SAID: Phrase =
+    same("Paste the figures here, one a line. Columns are parted by tabs or semicolons.");
 pub const PASTE_TAKE: Phrase = same("Add {0} rows");
 pub const PASTE_TAKE_ONE: Phrase = same("Add 1 row");
 pub const PASTE_BAD: Phrase = same("cannot be read");
@@ -152,7 +157,8 @@ pub const GO_TO_ENTRY: Phrase = same("Go to the entry");
 // Drawings.
 pub const SHOW_AS_TABLE: Phrase = same("Show as table");
 pub const SHOW_AS_DRAWING: Phrase = same("Show as drawing");
-pub const DRAWING_EMPTY: Phrase = same("The drawing appears as soon as there is something to draw.");
+pub const DRAWING_EMPTY: Phrase =
+    same("The drawing appears as soon as there is something to draw.");
 
 // The keypad.
 pub const PAD_NEXT: Phrase = same("Next");
@@ -178,7 +184,8 @@ pub const UNITS: Phrase = same("Units");
 pub const UNITS_METRIC: Phrase = same("Metric");
 pub const UNITS_IMPERIAL: Phrase = same("Imperial");
 pub const UNITS_US: Phrase = same("US");
-pub const UNITS_SAID: Phrase = same("For what is shown, and for a bare number. What you typed stays as you typed it.");
+pub const UNITS_SAID: Phrase =
+    same("For what is shown, and for a bare number. What you typed stays as you typed it.");
 pub const DECIMAL_MARK: Phrase = same("Decimal mark");
 pub const MARK_POINT: Phrase = same("Point 12.5");
 pub const MARK_COMMA: Phrase = same("Comma 12,5");
@@ -191,7 +198,8 @@ pub const LOOK_AUTO: Phrase = same("As the tablet");
 pub const LOOK_LIGHT: Phrase = same("Light");
 pub const LOOK_DARK: Phrase = same("Dark");
 pub const LOOK_SUN: Phrase = same("Sun");
-pub const LOOK_SUN_SAID: Phrase = same("Sun is black on white with heavier lines, for work outdoors.");
+pub const LOOK_SUN_SAID: Phrase =
+    same("Sun is black on white with heavier lines, for work outdoors.");
 pub const THUMB: Phrase = same("Keys down the edge");
 pub const THUMB_RIGHT: Phrase = same("Right");
 pub const THUMB_LEFT: Phrase = same("Left");

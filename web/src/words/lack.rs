@@ -26,7 +26,11 @@ pub fn refusal(error: &TradeError, _tongue: Tongue) -> String {
     let said = error.to_string();
     let mut letters = said.chars();
     match letters.next() {
-        Some(first) => format!("{}{}.", first.to_uppercase(), letters.as_str().trim_end_matches('.')),
+        Some(first) => format!(
+            "{}{}.",
+            first.to_uppercase(),
+            letters.as_str().trim_end_matches('.')
+        ),
         None => String::new(),
     }
 }
@@ -35,7 +39,10 @@ pub fn refusal(error: &TradeError, _tongue: Tongue) -> String {
 pub fn said(lack: &Lack, book: &Book, tongue: Tongue) -> String {
     match lack {
         Lack::Needs(keys) => filled(tongue.say(frame::ANSWER_IN), &[entries(keys.len(), tongue)]),
-        Lack::Entry(key) => filled(tongue.say(frame::LOOK_AT_ENTRY), &[entry_name(book, key, tongue)]),
+        Lack::Entry(key) => filled(
+            tongue.say(frame::LOOK_AT_ENTRY),
+            &[entry_name(book, key, tongue)],
+        ),
         Lack::Refused(error) => refusal(error, tongue),
         Lack::NoAnswer(error) => tongue.say(no_answer(error)).to_owned(),
         _ => tongue.say(frame::NO_ANSWER).to_owned(),

@@ -23,10 +23,14 @@
 //! ```
 //! and is named in [`SUBJECTS`]. A test here fails when a field, a list, a choice or a result has no words.
 
+pub mod costs;
 pub mod entry;
 pub mod frame;
+pub mod gearing;
 pub mod lack;
+pub mod paint;
 mod phrase;
+pub mod springs;
 mod subject;
 pub mod vehicle;
 
@@ -39,12 +43,21 @@ pub use subject::{ListWords, Subject, Told, list, told, told_of};
 use buildbook::{Book, Key};
 
 /// The words of every sheet.
-pub static SUBJECTS: [(&str, &Subject); 1] = [("vehicle", &vehicle::WORDS)];
+pub static SUBJECTS: [(&str, &Subject); 5] = [
+    ("vehicle", &vehicle::WORDS),
+    ("gearing", &gearing::WORDS),
+    ("springs", &springs::WORDS),
+    ("paint", &paint::WORDS),
+    ("costs", &costs::WORDS),
+];
 
 /// The words of the sheet that a key or a sheet's name begins with.
 pub fn subject(key: &str) -> Option<&'static Subject> {
     let sheet = key.split('/').next().unwrap_or_default();
-    SUBJECTS.iter().find(|(name, _)| *name == sheet).map(|(_, words)| *words)
+    SUBJECTS
+        .iter()
+        .find(|(name, _)| *name == sheet)
+        .map(|(_, words)| *words)
 }
 
 /// The name of a page.
@@ -64,7 +77,10 @@ pub fn page_name(page: &str, tongue: Tongue) -> String {
 
 /// A name of the code as a person might read it: the last resort where words are missing, which a test forbids.
 fn bare(name: &str) -> String {
-    name.rsplit('/').next().unwrap_or_default().replace('_', " ")
+    name.rsplit('/')
+        .next()
+        .unwrap_or_default()
+        .replace('_', " ")
 }
 
 /// The label of a field, without the row it stands in.
@@ -82,7 +98,8 @@ pub fn hint(key: &str, tongue: Tongue) -> Option<&'static str> {
 /// A choice of a field.
 pub fn choice(key: &str, chosen: &str, tongue: Tongue) -> String {
     let own = format!("{}={chosen}", Key::from(key).pattern());
-    let phrase = subject(key).and_then(|words| found(words.choices, &own).or_else(|| found(words.choices, chosen)));
+    let phrase = subject(key)
+        .and_then(|words| found(words.choices, &own).or_else(|| found(words.choices, chosen)));
     phrase.map_or_else(|| bare(chosen), |phrase| tongue.say(phrase).to_owned())
 }
 
@@ -94,24 +111,38 @@ pub fn group(id: &str, tongue: Tongue) -> String {
 
 /// The pattern of a list: every second part that is not the last is a row's id.
 fn list_pattern(list: &str) -> String {
-    Key::from(list).under("x").pattern().trim_end_matches("/x").to_owned()
+    Key::from(list)
+        .under("x")
+        .pattern()
+        .trim_end_matches("/x")
+        .to_owned()
 }
 
 /// The words of a list.
 pub fn list_words(list: &str) -> Option<ListWords> {
     let pattern = list_pattern(list);
     let words = subject(list)?;
-    words.lists.iter().find(|(known, _)| *known == pattern).map(|(_, words)| *words)
+    words
+        .lists
+        .iter()
+        .find(|(known, _)| *known == pattern)
+        .map(|(_, words)| *words)
 }
 
 /// The name of a row: what its owner called it, else its place in the list.
 pub fn row_name(book: &Book, list: &Key, id: &str, tongue: Tongue) -> String {
     let row = list.under(id);
-    let own = book.entry(row.under("name").as_str()).map(|entry| entry.text.trim().to_owned());
+    let own = book
+        .entry(row.under("name").as_str())
+        .map(|entry| entry.text.trim().to_owned());
     if let Some(own) = own.filter(|own| !own.is_empty()) {
         return own;
     }
-    let place = book.rows(list).iter().position(|row| &**row == id).map_or_else(|| id.to_owned(), |at| (at + 1).to_string());
+    let place = book
+        .rows(list)
+        .iter()
+        .position(|row| &**row == id)
+        .map_or_else(|| id.to_owned(), |at| (at + 1).to_string());
     match list_words(list.as_str()) {
         Some(words) => filled(tongue.say(words.nth), &[place]),
         None => format!("{} {place}", bare(list.as_str())),
@@ -145,7 +176,12 @@ pub fn entry_name(book: &Book, key: &Key, tongue: Tongue) -> String {
 pub fn result(book: &Book, id: &str, tongue: Tongue) -> String {
     let told = subject(id).and_then(|words| words.result(id));
     let Some(told) = told else { return bare(id) };
-    let stars = told.pattern.split('/').zip(id.split('/')).filter(|(p, _)| *p == "*").map(|(_, part)| part);
+    let stars = told
+        .pattern
+        .split('/')
+        .zip(id.split('/'))
+        .filter(|(p, _)| *p == "*")
+        .map(|(_, part)| part);
     let ids: Vec<&str> = stars.collect();
     let names: Vec<String> = told
         .rows
@@ -154,13 +190,25 @@ pub fn result(book: &Book, id: &str, tongue: Tongue) -> String {
         .map(|(at, list)| {
             // A list within rows carries a star for each row above it.
             let mut above = ids.iter();
-            let path: Vec<&str> =
-                list.split('/').map(|part| if part == "*" { above.next().copied().unwrap_or("*") } else { part }).collect();
+            let path: Vec<&str> = list
+                .split('/')
+                .map(|part| {
+                    if part == "*" {
+                        above.next().copied().unwrap_or("*")
+                    } else {
+                        part
+                    }
+                })
+                .collect();
             let id = ids.get(at).copied().unwrap_or_default();
             row_name(book, &Key::from(path.join("/").as_str()), id, tongue)
         })
         .collect();
-    let names = if told.rows.is_empty() { ids.iter().map(|id| bare(id)).collect() } else { names };
+    let names = if told.rows.is_empty() {
+        ids.iter().map(|id| bare(id)).collect()
+    } else {
+        names
+    };
     filled(tongue.say(told.phrase), &names)
 }
 

@@ -9,7 +9,10 @@ pub struct Phrase {
 
 /// A phrase that is the same on both sides of the water.
 pub const fn same(text: &'static str) -> Phrase {
-    Phrase { british: text, american: text }
+    Phrase {
+        british: text,
+        american: text,
+    }
 }
 
 /// A phrase that differs: British first, American second.

@@ -62,12 +62,20 @@ pub struct Told {
 
 /// A result that belongs to no row.
 pub const fn told(pattern: &'static str, phrase: Phrase) -> Told {
-    Told { pattern, rows: &[], phrase }
+    Told {
+        pattern,
+        rows: &[],
+        phrase,
+    }
 }
 
 /// A result of a row: the lists whose rows its stars stand for.
 pub const fn told_of(pattern: &'static str, rows: &'static [&'static str], phrase: Phrase) -> Told {
-    Told { pattern, rows, phrase }
+    Told {
+        pattern,
+        rows,
+        phrase,
+    }
 }
 
 impl Subject {
@@ -79,6 +87,9 @@ impl Subject {
 
     /// A word of its own.
     pub fn word(&self, name: &str) -> Option<Phrase> {
-        self.words.iter().find(|(known, _)| *known == name).map(|(_, phrase)| *phrase)
+        self.words
+            .iter()
+            .find(|(known, _)| *known == name)
+            .map(|(_, phrase)| *phrase)
     }
 }

@@ -38,8 +38,12 @@ fn lists(spec: &Spec, above: &str, all: &mut Vec<String>) {
 fn every_field_and_every_choice_has_words() {
     let mut missing = Vec::new();
     for sheet in SHEETS {
-        let Some(spec) = spec_of(sheet) else { panic!("{sheet} has no table of fields") };
-        let Some(words) = subject(sheet) else { panic!("{sheet} has no words") };
+        let Some(spec) = spec_of(sheet) else {
+            panic!("{sheet} has no table of fields")
+        };
+        let Some(words) = subject(sheet) else {
+            panic!("{sheet} has no words")
+        };
         for (pattern, field) in spec.fields(sheet) {
             if found(words.fields, &pattern).is_none() {
                 missing.push(pattern.clone());
@@ -64,17 +68,29 @@ fn every_list_has_words() {
             lists(spec, sheet, &mut all);
         }
     }
-    let missing: Vec<_> = all.into_iter().filter(|list| list_words(&list.replace('*', "1")).is_none()).collect();
+    let missing: Vec<_> = all
+        .into_iter()
+        .filter(|list| list_words(&list.replace('*', "1")).is_none())
+        .collect();
     assert!(missing.is_empty(), "no words for the lists {missing:#?}");
 }
 
 #[test]
 fn words_stand_for_fields_that_exist() {
     for (sheet, words) in SUBJECTS {
-        let Some(spec) = spec_of(sheet) else { panic!("{sheet} is no sheet") };
-        let known: Vec<String> = spec.fields(sheet).into_iter().map(|(pattern, _)| pattern).collect();
+        let Some(spec) = spec_of(sheet) else {
+            panic!("{sheet} is no sheet")
+        };
+        let known: Vec<String> = spec
+            .fields(sheet)
+            .into_iter()
+            .map(|(pattern, _)| pattern)
+            .collect();
         for (pattern, _) in words.fields.iter().chain(words.hints) {
-            assert!(known.iter().any(|k| k == pattern || matches(pattern, k)), "{pattern} is no field of {sheet}");
+            assert!(
+                known.iter().any(|k| k == pattern || matches(pattern, k)),
+                "{pattern} is no field of {sheet}"
+            );
         }
     }
 }
@@ -82,10 +98,21 @@ fn words_stand_for_fields_that_exist() {
 #[test]
 fn no_phrase_is_blank() {
     for (sheet, words) in SUBJECTS {
-        let tables = [words.fields, words.hints, words.choices, words.groups, words.remarks, words.plates, words.words];
+        let tables = [
+            words.fields,
+            words.hints,
+            words.choices,
+            words.groups,
+            words.remarks,
+            words.plates,
+            words.words,
+        ];
         for (name, phrase) in tables.into_iter().flatten() {
             for tongue in [Tongue::British, Tongue::American] {
-                assert!(!tongue.say(*phrase).trim().is_empty(), "{sheet}: {name} says nothing");
+                assert!(
+                    !tongue.say(*phrase).trim().is_empty(),
+                    "{sheet}: {name} says nothing"
+                );
             }
         }
     }

@@ -5,7 +5,8 @@ use super::{Phrase, Subject, pair, same, told};
 /// The title of the drawing from the side.
 pub const SIDE_TITLE: Phrase = same("The vehicle from the side");
 /// What is to be seen in it.
-pub const SIDE_SAID: Phrase = same("The vehicle from its left side with the lengths that were entered: {0}.");
+pub const SIDE_SAID: Phrase =
+    same("The vehicle from its left side with the lengths that were entered: {0}.");
 /// The heading of the measured lengths.
 pub const MEASURED: Phrase = same("Measured");
 
@@ -13,7 +14,9 @@ pub const MEASURED: Phrase = same("Measured");
 pub static WORDS: Subject = Subject {
     name: same("Vehicle"),
     asks: same("What have I got?"),
-    tells: same("What the vehicle weighs and measures. Gearing, springs and paint read it from here."),
+    tells: same(
+        "What the vehicle weighs and measures. Gearing, springs and paint read it from here.",
+    ),
     fields: &[
         ("vehicle/name", same("What it is called")),
         ("vehicle/year", same("Year built")),
@@ -29,14 +32,35 @@ pub static WORDS: Subject = Subject {
         ("vehicle/height", same("Height over all")),
         ("vehicle/bed_length", same("Load bed, length inside")),
         ("vehicle/bed_width", same("Load bed, width inside")),
-        ("vehicle/centre_height", pair("Centre of gravity, height", "Center of gravity, height")),
-        ("vehicle/frontal_share", same("Share of width × height that meets the wind")),
-        ("vehicle/front_unladen", pair("Front axle, unladen", "Front axle, empty")),
-        ("vehicle/rear_unladen", pair("Rear axle, unladen", "Rear axle, empty")),
-        ("vehicle/front_laden", pair("Front axle, laden", "Front axle, loaded")),
-        ("vehicle/rear_laden", pair("Rear axle, laden", "Rear axle, loaded")),
+        (
+            "vehicle/centre_height",
+            pair("Centre of gravity, height", "Center of gravity, height"),
+        ),
+        (
+            "vehicle/frontal_share",
+            same("Share of width × height that meets the wind"),
+        ),
+        (
+            "vehicle/front_unladen",
+            pair("Front axle, unladen", "Front axle, empty"),
+        ),
+        (
+            "vehicle/rear_unladen",
+            pair("Rear axle, unladen", "Rear axle, empty"),
+        ),
+        (
+            "vehicle/front_laden",
+            pair("Front axle, laden", "Front axle, loaded"),
+        ),
+        (
+            "vehicle/rear_laden",
+            pair("Rear axle, laden", "Rear axle, loaded"),
+        ),
         ("vehicle/payload", same("Load on the bed")),
-        ("vehicle/payload_ahead", same("Middle of the load ahead of the rear axle")),
+        (
+            "vehicle/payload_ahead",
+            same("Middle of the load ahead of the rear axle"),
+        ),
         ("vehicle/front_limit", same("Front axle, plated limit")),
         ("vehicle/rear_limit", same("Rear axle, plated limit")),
         ("vehicle/gross_limit", same("Whole vehicle, plated limit")),
@@ -46,11 +70,23 @@ pub static WORDS: Subject = Subject {
         ("vehicle/tyre_rear", pair("Rear tyres", "Rear tires")),
         ("vehicle/rear_wheels", same("Rear wheels")),
         ("vehicle/roll_out_front", same("Front roll-out, measured")),
-        ("vehicle/roll_out_front_turns", same("Turns of the front wheel")),
+        (
+            "vehicle/roll_out_front_turns",
+            same("Turns of the front wheel"),
+        ),
         ("vehicle/roll_out_rear", same("Rear roll-out, measured")),
-        ("vehicle/roll_out_rear_turns", same("Turns of the rear wheel")),
-        ("vehicle/pressure_front", pair("Front tyre pressure, cold", "Front tire pressure, cold")),
-        ("vehicle/pressure_rear", pair("Rear tyre pressure, cold", "Rear tire pressure, cold")),
+        (
+            "vehicle/roll_out_rear_turns",
+            same("Turns of the rear wheel"),
+        ),
+        (
+            "vehicle/pressure_front",
+            pair("Front tyre pressure, cold", "Front tire pressure, cold"),
+        ),
+        (
+            "vehicle/pressure_rear",
+            pair("Rear tyre pressure, cold", "Rear tire pressure, cold"),
+        ),
         ("vehicle/fuel", same("Fuel")),
         ("vehicle/breathing", same("Air")),
         ("vehicle/cylinders", same("Cylinders")),
@@ -66,16 +102,55 @@ pub static WORDS: Subject = Subject {
         ("vehicle/notes", same("Anything else")),
     ],
     hints: &[
-        ("vehicle/wheelbase", same("Hub to hub, wheels straight; measure both sides.")),
-        ("vehicle/track_front", pair("Middle of tyre to middle of tyre.", "Middle of tire to middle of tire.")),
-        ("vehicle/track_rear", same("Of twin wheels, between the middles of the pairs.")),
-        ("vehicle/tyre_front", same("As it stands on the side wall: 7.50-16, 185 R 14 C")),
-        ("vehicle/roll_out_front", pair("Straight, laden, at working pressure.", "Straight, loaded, at working pressure.")),
-        ("vehicle/roll_out_rear", pair("Straight, laden, at working pressure.", "Straight, loaded, at working pressure.")),
-        ("vehicle/payload_ahead", same("Below nought when it lies behind the axle.")),
-        ("vehicle/unsprung_front", same("Axle, hubs, brakes, wheels, half the springs.")),
-        ("vehicle/unsprung_rear", same("Axle, hubs, brakes, wheels, half the springs.")),
-        ("vehicle/power_basis", same("Gross on a bare bench; net or DIN with all the engine drives.")),
+        (
+            "vehicle/wheelbase",
+            same("Hub to hub, wheels straight; measure both sides."),
+        ),
+        (
+            "vehicle/track_front",
+            pair(
+                "Middle of tyre to middle of tyre.",
+                "Middle of tire to middle of tire.",
+            ),
+        ),
+        (
+            "vehicle/track_rear",
+            same("Of twin wheels, between the middles of the pairs."),
+        ),
+        (
+            "vehicle/tyre_front",
+            same("As it stands on the side wall: 7.50-16, 185 R 14 C"),
+        ),
+        (
+            "vehicle/roll_out_front",
+            pair(
+                "Straight, laden, at working pressure.",
+                "Straight, loaded, at working pressure.",
+            ),
+        ),
+        (
+            "vehicle/roll_out_rear",
+            pair(
+                "Straight, laden, at working pressure.",
+                "Straight, loaded, at working pressure.",
+            ),
+        ),
+        (
+            "vehicle/payload_ahead",
+            same("Below nought when it lies behind the axle."),
+        ),
+        (
+            "vehicle/unsprung_front",
+            same("Axle, hubs, brakes, wheels, half the springs."),
+        ),
+        (
+            "vehicle/unsprung_rear",
+            same("Axle, hubs, brakes, wheels, half the springs."),
+        ),
+        (
+            "vehicle/power_basis",
+            same("Gross on a bare bench; net or DIN with all the engine drives."),
+        ),
     ],
     choices: &[
         ("car", same("Car")),
@@ -114,41 +189,108 @@ pub static WORDS: Subject = Subject {
     results: &[
         told("vehicle/unladen", pair("Weight unladen", "Curb weight")),
         told("vehicle/laden", pair("Weight laden", "Weight loaded")),
-        told("vehicle/front_laden", pair("Front axle, laden", "Front axle, loaded")),
-        told("vehicle/rear_laden", pair("Rear axle, laden", "Rear axle, loaded")),
-        told("vehicle/front_share_unladen", pair("Share on the front axle, unladen", "Share on the front axle, empty")),
-        told("vehicle/front_share_laden", pair("Share on the front axle, laden", "Share on the front axle, loaded")),
+        told(
+            "vehicle/front_laden",
+            pair("Front axle, laden", "Front axle, loaded"),
+        ),
+        told(
+            "vehicle/rear_laden",
+            pair("Rear axle, laden", "Rear axle, loaded"),
+        ),
+        told(
+            "vehicle/front_share_unladen",
+            pair(
+                "Share on the front axle, unladen",
+                "Share on the front axle, empty",
+            ),
+        ),
+        told(
+            "vehicle/front_share_laden",
+            pair(
+                "Share on the front axle, laden",
+                "Share on the front axle, loaded",
+            ),
+        ),
         told(
             "vehicle/centre_unladen",
-            pair("Centre of gravity behind the front axle, unladen", "Center of gravity behind the front axle, empty"),
+            pair(
+                "Centre of gravity behind the front axle, unladen",
+                "Center of gravity behind the front axle, empty",
+            ),
         ),
         told(
             "vehicle/centre_laden",
-            pair("Centre of gravity behind the front axle, laden", "Center of gravity behind the front axle, loaded"),
+            pair(
+                "Centre of gravity behind the front axle, laden",
+                "Center of gravity behind the front axle, loaded",
+            ),
         ),
         told("vehicle/front_left", same("Left to the front axle's limit")),
         told("vehicle/rear_left", same("Left to the rear axle's limit")),
-        told("vehicle/gross_left", same("Left to the whole vehicle's limit")),
+        told(
+            "vehicle/gross_left",
+            same("Left to the whole vehicle's limit"),
+        ),
         told("vehicle/load_room", same("Load that may still go on")),
-        told("vehicle/swept_volume", pair("Engine, swept volume", "Engine displacement")),
-        told("vehicle/piston_speed", same("Mean piston speed at the red line")),
-        told("vehicle/torque_at_peak_power", same("Torque at greatest power")),
+        told(
+            "vehicle/swept_volume",
+            pair("Engine, swept volume", "Engine displacement"),
+        ),
+        told(
+            "vehicle/piston_speed",
+            same("Mean piston speed at the red line"),
+        ),
+        told(
+            "vehicle/torque_at_peak_power",
+            same("Torque at greatest power"),
+        ),
         told("vehicle/frontal_area", same("Frontal area")),
     ],
     remarks: &[
-        ("front_over_limit", same("The front axle is {0} over its plated limit.")),
-        ("rear_over_limit", same("The rear axle is {0} over its plated limit.")),
-        ("gross_over_limit", same("The vehicle is {0} over its plated limit.")),
+        (
+            "front_axle_over_limit",
+            same("The front axle is {0} over its plated limit."),
+        ),
+        (
+            "rear_axle_over_limit",
+            same("The rear axle is {0} over its plated limit."),
+        ),
+        (
+            "gross_over_limit",
+            same("The vehicle is {0} over its plated limit."),
+        ),
+        (
+            "front_axle_near_limit",
+            same("The front axle stands at its plated limit: weigh it again before it is loaded."),
+        ),
+        (
+            "rear_axle_near_limit",
+            same("The rear axle stands at its plated limit: weigh it again before it is loaded."),
+        ),
+        (
+            "gross_near_limit",
+            same("The vehicle stands at its plated limit: weigh it again before it is loaded."),
+        ),
         (
             "power_exceeds_torque",
-            same("At its greatest power the engine would need more than its greatest torque: one of the four figures is wrong."),
+            same(
+                "At its greatest power the engine would need more than its greatest torque: one of the four figures is wrong.",
+            ),
         ),
         (
             "peak_torque_above_peak_power",
-            same("Greatest torque usually comes at a lower engine speed than greatest power: look at both."),
+            same(
+                "Greatest torque usually comes at a lower engine speed than greatest power: look at both.",
+            ),
         ),
-        ("track_wider_than_body", same("The track is wider than the vehicle: look at both.")),
+        (
+            "track_wider_than_body",
+            same("The track is wider than the vehicle: look at both."),
+        ),
     ],
-    plates: &[("vehicle/side", same("Measure the wheelbase first: hub to hub, wheels straight."))],
+    plates: &[(
+        "vehicle/side",
+        same("Measure the wheelbase first: hub to hub, wheels straight."),
+    )],
     words: &[],
 };

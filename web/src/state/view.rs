@@ -1,0 +1,107 @@
+//! What is open, chosen and asked for on the page; nothing of it is kept.
+
+use buildbook::Key;
+use std::collections::{BTreeMap, BTreeSet};
+use std::rc::Rc;
+
+/// Whether what was entered is kept in this browser.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub enum Saved {
+    /// Nothing to keep yet.
+    #[default]
+    Untouched,
+    /// Entered, and about to be kept.
+    Pending,
+    /// Kept, at this time of the day as the browser writes it.
+    At(Rc<str>),
+    /// Not kept: the browser says why.
+    Fault(Rc<str>),
+}
+
+/// What takes the drawing's place beside the entries.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub enum Panel {
+    /// The drawings.
+    #[default]
+    Drawing,
+    /// How a result came about.
+    Working(Rc<str>),
+    /// A result turned round.
+    WorkBack(WorkBack),
+}
+
+/// A wanted result and the entry that may change for it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WorkBack {
+    /// The result.
+    pub result: Rc<str>,
+    /// The entry; none until one is picked.
+    pub entry: Option<Key>,
+    /// The wanted figure as typed.
+    pub wanted: Rc<str>,
+}
+
+/// A panel beside the rail.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Drawer {
+    /// All sheets.
+    Sheets,
+    /// Redo, send, print, settings, wipe.
+    More,
+}
+
+/// A wish to put the cursor somewhere once the page is drawn. The number tells two wishes for the same place apart.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub struct Call {
+    /// Grows with each wish.
+    pub number: u32,
+    /// Where.
+    pub to: CallTo,
+}
+
+/// Where the cursor shall go.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub enum CallTo {
+    /// Nowhere.
+    #[default]
+    Nowhere,
+    /// The page's heading.
+    Heading,
+    /// The field of an entry.
+    Entry(Key),
+    /// The first field of a row.
+    Row(Key),
+    /// The panel that was opened.
+    Panel,
+    /// The drawer that was opened.
+    Drawer,
+}
+
+/// What is open, chosen and asked for on the page.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct View {
+    /// The entry the keypad serves.
+    pub field: Option<Key>,
+    /// Whether its entry was changed since the cursor came.
+    pub typing: bool,
+    /// The system's keyboard is wanted in place of ours, until the next field.
+    pub system_keyboard: bool,
+    /// What stands beside the entries.
+    pub panel: Panel,
+    /// The panel beside the rail.
+    pub drawer: Option<Drawer>,
+    /// The result that a sheet's band shows, where one was chosen.
+    pub answers: BTreeMap<Rc<str>, Rc<str>>,
+    /// Rows that are folded up.
+    pub folded: BTreeSet<Key>,
+    /// Rows whose keys are shown.
+    pub row_keys: Option<Key>,
+    /// An entry whose value is also shown in another unit.
+    pub also_in: Option<(Key, &'static str)>,
+    /// Where the cursor shall go.
+    pub call: Call,
+    /// The screen is being wiped.
+    pub wiping: bool,
+    /// What was last done, for those who listen.
+    pub said: Rc<str>,
+}

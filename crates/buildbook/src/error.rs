@@ -28,6 +28,9 @@ pub enum BookError {
         /// What could stand there.
         choices: &'static [&'static str],
     },
+    /// A text that is of the right sort, but that the trade has no use for: a tyre's designation without a rim.
+    #[error("{0}")]
+    Trade(trade::TradeError),
     /// A text that is no day.
     #[error("`{0}` is no day; a right one is 2026-03-14")]
     Date(String),
@@ -45,5 +48,11 @@ impl From<measure::EntryError> for BookError {
 impl From<measure::MoneyEntryError> for BookError {
     fn from(error: measure::MoneyEntryError) -> Self {
         Self::Money(error)
+    }
+}
+
+impl From<trade::TradeError> for BookError {
+    fn from(error: trade::TradeError) -> Self {
+        Self::Trade(error)
     }
 }

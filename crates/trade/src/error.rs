@@ -64,6 +64,12 @@ pub enum TradeError {
         "peak power must come at a higher speed than peak torque, and ask for no more torque than that"
     )]
     TorquePeaks,
+    /// The engine cannot drive the vehicle so, or not so fast.
+    #[error("the engine does not pull it")]
+    NoPull,
+    /// No axle ratio from 1 to 20 does what is wanted.
+    #[error("no axle ratio from 1 to 20 does it")]
+    NoAxle,
     /// The limit that is asked for does not exist: nothing within reach stops the vehicle.
     #[error("nothing limits it")]
     NoLimit,

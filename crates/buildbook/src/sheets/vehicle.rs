@@ -8,6 +8,9 @@ use crate::field::{choice, count, number, text};
 use crate::{Found, Given, Read, SheetFindings, sheet};
 
 mod reckon;
+mod wheel;
+
+pub use wheel::Wheel;
 
 /// The sorts of vehicle.
 pub const SORTS: &[&str] = &["car", "van", "pickup", "lorry", "bus", "tractor", "other"];
@@ -86,6 +89,8 @@ sheet! {
         roll_out_rear: Given<Length> = number("s_r", Kind::Length).between(0.5, 100.0).measured_with(Tool::Within(0.01)),
         /// Over how many turns the rear roll-out was taken.
         roll_out_rear_turns: Given<Ratio> = count("n_r").between(1.0, 20.0).assumed("1"),
+        /// Rolling circumference by overall diameter; blank, the usual share for a radial or diagonal tyre.
+        rolling_factor: Given<Ratio> = number("F", Kind::Ratio).between(2.7, 3.2).measured_with(Tool::Within(0.03)),
         /// Pressure of the front tyres, cold.
         pressure_front: Given<Pressure> = number("p_f", Kind::Pressure).between(50_000.0, 1_200_000.0).measured_with(Tool::PressureGauge),
         /// Pressure of the rear tyres, cold.
@@ -131,6 +136,10 @@ pub struct VehicleFindings {
     pub front: [Result<Mass, crate::Lack>; 2],
     /// On the rear axle, unladen, then laden.
     pub rear: [Result<Mass, crate::Lack>; 2],
+    /// What a front wheel rolls on.
+    pub front_wheel: Wheel,
+    /// What a rear wheel rolls on.
+    pub rear_wheel: Wheel,
 }
 
 impl SheetFindings for VehicleFindings {
@@ -149,7 +158,11 @@ pub fn findings(read: Read<VehicleSheet>) -> VehicleFindings {
     reckon::show_limits(&mut found, &sheet, &loads);
     reckon::show_engine(&mut found, &sheet);
     reckon::remark(&mut found, &sheet, &loads);
+    let front_wheel = Wheel::front(&sheet, &mut found);
+    let rear_wheel = Wheel::rear(&sheet, &mut found);
     VehicleFindings {
+        front_wheel,
+        rear_wheel,
         front: [loads.front_unladen, loads.front_laden],
         rear: [loads.rear_unladen, loads.rear_laden],
         sheet,

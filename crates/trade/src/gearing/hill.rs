@@ -1,12 +1,13 @@
 //! The steepest hill: by what the engine gives in a gear, and by what a start asks.
 
-use measure::{Acceleration, Force, Kind, Mass, Ratio, Speed};
+use measure::{Acceleration, Force, Kind, Length, Mass, Ratio, Speed};
 
 use super::atmosphere::gravity;
 use super::effort::Pull;
 use super::engine::{TorqueCurve, peak};
 use super::road_load::Resistance;
 use super::sources;
+use super::speeds::Train;
 use crate::TradeError;
 
 /// The slope on which a force just holds a vehicle against weight and rolling resistance.
@@ -104,6 +105,49 @@ pub fn restart_slope(
 ) -> Result<Ratio, TradeError> {
     let left = (force - 1.04 * mass * start).of_kind(Kind::Force);
     slope_held(&left, mass, rolling)
+}
+
+/// The axle ratio with which a gear just climbs a wanted slope at a steady speed, the inverse of [`steepest_hill`].
+///
+/// # Valid range
+/// Axles from 1 to 20; the least that serves is given.
+///
+/// # Errors
+/// [`TradeError::NoAxle`] where none within the range climbs it.
+///
+/// # Source
+/// As [`steepest_hill`].
+pub fn axle_for_hill(
+    slope: &Ratio,
+    (train, gear, efficiency): (&Train, &Ratio, &Ratio),
+    circumference: &Length,
+    curve: &TorqueCurve,
+    resistance: &Resistance,
+    (lowest, highest): (f64, f64),
+) -> Result<Ratio, TradeError> {
+    let pull = |axle: &Ratio| Pull {
+        overall: train.with_axle(axle.clone()).overall(gear),
+        efficiency: efficiency.clone(),
+        circumference: circumference.clone(),
+    };
+    let drag = resistance.plain_drag();
+    let speed = |axle: f64| {
+        let pull = pull(&Ratio::exact(axle));
+        let (effort, metres) = (pull.plain(curve), pull.metres_a_turn());
+        let left = |v: f64| effort(v) - drag * v * v;
+        let best = peak(&left, lowest * metres, highest * metres);
+        (best, left(best))
+    };
+    let asked = force_on_slope(slope, &resistance.mass, &resistance.rolling);
+    let places = measure::zeros(1.0, 20.0, |axle| speed(axle).1 - asked.value());
+    let axle = places.ok().and_then(|found| found.first().copied());
+    let axle = axle.ok_or(TradeError::NoAxle)?;
+    // At the best speed effort is level, so that speed may stand as it is.
+    let speed = Speed::exact(speed(axle).0).of_kind(Kind::Speed);
+    let solved = Ratio::solved("i_f", axle, |axle| {
+        pull(axle).effort(curve, &speed) - resistance.drag(&speed) - &asked
+    });
+    Ok(solved.of_kind(Kind::Ratio).cited(&sources::EFFORT))
 }
 
 #[cfg(test)]

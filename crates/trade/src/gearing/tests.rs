@@ -125,6 +125,35 @@ fn front_drive_climbs_less_than_rear_drive_and_both_axles_most() {
     assert!(slope(Driven::Rear) < slope(Driven::All));
 }
 
+#[test]
+fn a_worked_back_axle_climbs_the_wanted_hill() {
+    let (pull, curve, resistance, limits) = lorry(6.0);
+    let (train, gear) = (Train::of_axle(Ratio::exact(1.0)), Ratio::exact(5.87));
+    for wanted in [0.12, 0.2, 0.28] {
+        let wanted = Ratio::exact(wanted);
+        let engaged = (&train, &gear, &pull.efficiency);
+        let axle = axle_for_hill(
+            &wanted,
+            engaged,
+            &pull.circumference,
+            &curve,
+            &resistance,
+            limits.range(),
+        )
+        .unwrap();
+        let pull = Pull {
+            overall: train.with_axle(axle.clone()).overall(&gear),
+            ..pull.clone()
+        };
+        let hill = steepest_hill(&pull, &curve, &resistance, limits.range()).unwrap();
+        assert!(
+            (hill.slope.value() / wanted.value() - 1.0).abs() < 1e-6,
+            "{axle:?}"
+        );
+        assert!(axle.figure(Kind::Ratio).slope("rolling") > 0.0);
+    }
+}
+
 proptest! {
     #[test]
     fn speed_and_engine_speed_turn_round(c in 1.2f64..3.5, rpm in 500.0f64..7000.0, i in 2.0f64..60.0) {

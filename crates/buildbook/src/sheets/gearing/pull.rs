@@ -1,0 +1,511 @@
+//! What the engine gives and the road takes: top speeds, hills, restart, time from rest.
+
+use measure::{Acceleration, Density, Kind, Mass, Ratio, Rotation, Speed, Torque};
+use trade::gearing::{
+    Breathing, Driven, EngineLimits, Ground, Hill, Pull, Rating, Resistance, Stance, Start,
+    TorqueCurve, air_density, air_pressure, engine_air_factor, engine_speed_at_piston_speed,
+    grip_slope, limit, mean_piston_speed, power, restart_slope, steepest_hill, time_to_speed,
+    top_speed, tractive_effort,
+};
+
+use super::gears::{Gear, GearFound, Line};
+use super::{GearingSheet, or_usual, usual};
+use crate::sheets::vehicle::VehicleFindings;
+use crate::{All, Found, Lack};
+
+/// Everything that pull, road load and grip rest on.
+pub(super) struct Pulling {
+    pub(super) curve: Result<TorqueCurve, Lack>,
+    pub(super) limits: Result<EngineLimits, Lack>,
+    pub(super) resistance: Result<Resistance, Lack>,
+    /// Each gear on the road, in the order of the line's gears.
+    pub(super) pulls: Vec<Result<Pull, Lack>>,
+    /// The red line, where it is known.
+    pub(super) red_line: Option<Rotation>,
+    /// Whether the mass is the unladen one because the laden one is not known.
+    pub(super) unladen_instead: bool,
+    /// Whether the curve ends below the red line, so that the red line is out of its reach.
+    pub(super) curve_ends: bool,
+    grip: Result<Ratio, Lack>,
+    stance: Result<Stance, Lack>,
+    driven: Driven,
+    air: Result<Density, Lack>,
+    air_factor: Result<Ratio, Lack>,
+    sheet: Extra,
+}
+
+/// What the results need of the sheets besides.
+struct Extra {
+    start: Result<Acceleration, Lack>,
+    clutch: Option<Torque>,
+    target: Result<Speed, Lack>,
+    run: Result<Start, Lack>,
+    stroke: Result<measure::Length, Lack>,
+    engine_speed: Result<Rotation, Lack>,
+    cruise: Result<Rotation, Lack>,
+}
+
+impl Pulling {
+    pub(super) fn of(line: &Line, vehicle: &VehicleFindings) -> Self {
+        let sheet = &line.sheet;
+        let (air, air_factor) = air(sheet, vehicle);
+        let curve = curve(sheet, vehicle, &air_factor);
+        let (limits, curve_ends) = limits(sheet, vehicle, &curve);
+        let (mass, unladen_instead) = mass(sheet, vehicle);
+        let ground = ground(sheet);
+        let radial = line
+            .wheel
+            .tyre
+            .as_ref()
+            .is_none_or(|tyre| tyre.construction == trade::gearing::Construction::Radial);
+        let rolling = or_usual(&sheet.rolling, "f", ground.rolling(radial));
+        let v = &vehicle.sheet;
+        let area = (v.frontal_share.ask(), v.width.ask(), v.height.ask())
+            .all()
+            .map(|(share, width, height)| trade::vehicle::frontal_area(share, width, height));
+        let resistance = (mass, rolling, air.clone(), sheet.drag.ask().cloned(), area)
+            .all()
+            .map(
+                |(mass, rolling, air, drag_coefficient, frontal_area)| Resistance {
+                    mass,
+                    rolling,
+                    air,
+                    drag_coefficient,
+                    frontal_area,
+                },
+            );
+        let pulls = line.gears.iter().map(|gear| pull(line, gear)).collect();
+        Self {
+            curve,
+            limits,
+            resistance,
+            pulls,
+            red_line: v.red_line.value().cloned(),
+            unladen_instead,
+            curve_ends,
+            grip: or_usual(&sheet.grip, "μ", ground.grip()),
+            stance: stance(sheet, vehicle),
+            driven: match v.drive.value() {
+                Some(&"front") => Driven::Front,
+                Some(&"all") => Driven::All,
+                _ => Driven::Rear,
+            },
+            air,
+            air_factor,
+            sheet: extra(line, vehicle),
+        }
+    }
+
+    /// A gear's pull with all it is reckoned with.
+    pub(super) fn ready(
+        &self,
+        pull: &Result<Pull, Lack>,
+    ) -> Result<(Pull, &TorqueCurve, &Resistance, &EngineLimits), Lack> {
+        let lent = |lack: &Lack| lack.clone();
+        (
+            pull.clone(),
+            self.curve.as_ref().map_err(lent),
+            self.resistance.as_ref().map_err(lent),
+            self.limits.as_ref().map_err(lent),
+        )
+            .all()
+    }
+
+    pub(super) fn top_speed(&self, pull: &Result<Pull, Lack>) -> Result<Speed, Lack> {
+        let (pull, curve, resistance, limits) = self.ready(pull)?;
+        top_speed(&pull, curve, resistance, limits).ok_or(Lack::Refused(trade::TradeError::NoPull))
+    }
+
+    pub(super) fn hill(&self, pull: &Result<Pull, Lack>) -> Result<Hill, Lack> {
+        let (pull, curve, resistance, limits) = self.ready(pull)?;
+        Ok(steepest_hill(&pull, curve, resistance, limits.range())?)
+    }
+
+    /// The slope on which the driven wheels slip: at a steady speed, or starting off.
+    fn slipping(&self, start: &Acceleration) -> Result<Ratio, Lack> {
+        let lent = |lack: &Lack| lack.clone();
+        let (grip, stance, resistance) = (
+            self.grip.as_ref().map_err(lent),
+            self.stance.as_ref().map_err(lent),
+            self.resistance.as_ref().map_err(lent),
+        )
+            .all()?;
+        Ok(grip_slope(
+            grip,
+            &resistance.rolling,
+            stance,
+            self.driven,
+            start,
+        )?)
+    }
+
+    pub(super) fn show(&self, found: &mut Found, gears: &[GearFound]) {
+        let mut tops: Vec<(usize, Speed)> = Vec::new();
+        let mut steepest: Result<Ratio, Lack> = Err(Lack::Needs(Vec::new()));
+        for (place, (gear, pull)) in gears.iter().zip(&self.pulls).enumerate() {
+            let id = &gear.id;
+            let top = self.top_speed(pull);
+            found.show(format!("gearing/top/{id}"), Kind::Speed, &top);
+            if let Ok(top) = top {
+                tops.push((place, top));
+            }
+            let slope = self.hill(pull).map(|hill| hill.slope);
+            found.show(format!("gearing/hill/{id}"), Kind::Slope, &slope);
+            let better = match (&steepest, &slope) {
+                (Ok(old), Ok(new)) => new.value() > old.value(),
+                (Err(_), _) => true,
+                _ => false,
+            };
+            if better {
+                steepest = slope;
+            }
+            found.show(
+                format!("gearing/effort/{id}"),
+                Kind::Force,
+                &self.most_effort(pull),
+            );
+        }
+        let best = tops
+            .into_iter()
+            .max_by(|a, b| a.1.value().total_cmp(&b.1.value()));
+        let best = best.map(|(_, top)| top).ok_or_else(|| self.lack_of_top());
+        found.headline("gearing/top_speed", Kind::Speed, &best);
+        self.show_hills(found, steepest);
+        self.show_time(found);
+        self.show_engine(found);
+    }
+
+    /// Why no gear has a top speed.
+    fn lack_of_top(&self) -> Lack {
+        let first = self
+            .pulls
+            .first()
+            .cloned()
+            .unwrap_or_else(|| Err(Lack::Needs(vec!["gearing/gears/1/ratio".into()])));
+        self.top_speed(&first)
+            .err()
+            .unwrap_or(Lack::Refused(trade::TradeError::NoPull))
+    }
+
+    /// The greatest effort in a gear.
+    fn most_effort(&self, pull: &Result<Pull, Lack>) -> Result<measure::Force, Lack> {
+        let (pull, curve) = (pull.clone(), self.curve.as_ref().map_err(Clone::clone)).all()?;
+        let (lowest, highest) = self
+            .limits
+            .as_ref()
+            .map_or_else(|_| curve.range(), EngineLimits::range);
+        let n = Rotation::exact(curve.peak_torque_at(lowest, highest)).of_kind(Kind::Rotation);
+        Ok(tractive_effort(
+            &curve.torque(&n),
+            &pull.overall,
+            &pull.efficiency,
+            &pull.circumference,
+        ))
+    }
+
+    fn show_hills(&self, found: &mut Found, by_torque: Result<Ratio, Lack>) {
+        let at_rest = Acceleration::exact(0.0);
+        let by_torque = match by_torque {
+            Err(Lack::Needs(keys)) if keys.is_empty() => Err(self.lack_of_top()),
+            other => other,
+        };
+        let mut limits = Vec::new();
+        let hill = by_torque.map(|slope| {
+            limits.push((limit::TORQUE, slope));
+            if let Ok(slope) = self.slipping(&at_rest) {
+                limits.push((limit::GRIP, slope));
+            }
+            Ratio::least_of(&limits)
+                .of_kind(Kind::Slope)
+                .called("s_max")
+        });
+        found.headline("gearing/steepest", Kind::Slope, &hill);
+        found.show("gearing/grip_slope", Kind::Slope, &self.slipping(&at_rest));
+        found.headline("gearing/restart", Kind::Slope, &self.restart());
+    }
+
+    /// The steepest slope to start on, in the lowest gear: what engine, clutch and grip allow.
+    fn restart(&self) -> Result<Ratio, Lack> {
+        let lowest = self
+            .pulls
+            .iter()
+            .filter_map(|pull| pull.as_ref().ok())
+            .max_by(|a, b| a.overall.value().total_cmp(&b.overall.value()));
+        let Some(pull) = lowest else {
+            return Err(self.lack_of_top());
+        };
+        let (pull, curve, resistance, limits) = self.ready(&Ok(pull.clone()))?;
+        let start = self.sheet.start.clone()?;
+        let (low, high) = limits.range();
+        let n = Rotation::exact(curve.peak_torque_at(low, high)).of_kind(Kind::Rotation);
+        let slope = |torque: &Torque| {
+            let force =
+                tractive_effort(torque, &pull.overall, &pull.efficiency, &pull.circumference);
+            restart_slope(&force, &resistance.mass, &resistance.rolling, &start)
+        };
+        let mut allowed = vec![(limit::TORQUE, slope(&curve.torque(&n))?)];
+        if let Some(clutch) = &self.sheet.clutch {
+            allowed.push((limit::CLUTCH, slope(clutch)?));
+        }
+        if let Ok(slipping) = self.slipping(&start) {
+            allowed.push((limit::GRIP, slipping));
+        }
+        Ok(Ratio::least_of(&allowed).of_kind(Kind::Slope).called("s_r"))
+    }
+
+    fn show_time(&self, found: &mut Found) {
+        let pulls: Vec<Pull> = self
+            .pulls
+            .iter()
+            .filter_map(|pull| pull.as_ref().ok().cloned())
+            .collect();
+        let first = pulls.first().cloned().ok_or_else(|| self.lack_of_top());
+        let time = (
+            self.ready(&first),
+            self.sheet.target.clone(),
+            self.sheet.run.clone(),
+        )
+            .all()
+            .and_then(|((_, curve, resistance, limits), target, run)| {
+                time_to_speed(&target, &pulls, curve, resistance, limits, &run)
+                    .ok_or(Lack::Refused(trade::TradeError::NoPull))
+            });
+        found.show("gearing/time", Kind::Seconds, &time);
+    }
+
+    fn show_engine(&self, found: &mut Found) {
+        found.show("gearing/air_density", Kind::Density, &self.air);
+        found.show("gearing/air_factor", Kind::Percent, &self.air_factor);
+        let at = |n: &Result<Rotation, Lack>| {
+            (self.sheet.stroke.clone(), n.clone())
+                .all()
+                .map(|(stroke, n)| mean_piston_speed(&stroke, &n))
+        };
+        found.show(
+            "gearing/piston_speed",
+            Kind::SurfaceSpeed,
+            &at(&self.sheet.engine_speed),
+        );
+        found.show(
+            "gearing/piston_cruise",
+            Kind::SurfaceSpeed,
+            &at(&self.sheet.cruise),
+        );
+        let power_at = (
+            self.curve.as_ref().map_err(Clone::clone),
+            self.sheet.engine_speed.clone(),
+        )
+            .all()
+            .map(|(curve, n)| power(&curve.torque(&n), &n));
+        found.show("gearing/power", Kind::Power, &power_at);
+        let mass = self
+            .resistance
+            .as_ref()
+            .map(|resistance| resistance.mass.clone())
+            .map_err(Clone::clone);
+        found.show("gearing/mass", Kind::Mass, &mass);
+        let rolling = self
+            .resistance
+            .as_ref()
+            .map(|resistance| resistance.rolling.clone())
+            .map_err(Clone::clone);
+        found.show("gearing/rolling", Kind::Ratio, &rolling);
+    }
+}
+
+fn ground(sheet: &GearingSheet) -> Ground {
+    match sheet.ground.value() {
+        Some(&"wet") => Ground::Wet,
+        Some(&"track") => Ground::Track,
+        Some(&"field") => Ground::Field,
+        _ => Ground::Dry,
+    }
+}
+
+fn pull(line: &Line, gear: &Gear) -> Result<Pull, Lack> {
+    (
+        line.overall(gear),
+        gear.efficiency.clone(),
+        line.circumference.clone(),
+    )
+        .all()
+        .map(|(overall, efficiency, circumference)| Pull {
+            overall,
+            efficiency,
+            circumference,
+        })
+}
+
+fn extra(line: &Line, vehicle: &VehicleFindings) -> Extra {
+    let sheet = &line.sheet;
+    let inertia = if sheet.inertia.is_blank() {
+        Ok(None)
+    } else {
+        sheet.inertia.ask().cloned().map(Some)
+    };
+    let cruise = line.top().and_then(|gear| {
+        (
+            line.circumference.clone(),
+            sheet.road_speed.ask(),
+            line.overall(gear),
+        )
+            .all()
+            .map(|(circumference, speed, overall)| {
+                trade::gearing::engine_speed(&circumference, speed, &overall)
+            })
+    });
+    Extra {
+        start: sheet.start.ask().cloned(),
+        clutch: sheet.clutch.value().cloned(),
+        target: sheet.target.ask().cloned(),
+        run: (inertia, sheet.change_time.ask().cloned())
+            .all()
+            .map(|(inertia, change)| Start { inertia, change }),
+        stroke: vehicle.sheet.stroke.ask().cloned(),
+        engine_speed: sheet.engine_speed.ask().cloned(),
+        cruise,
+    }
+}
+
+/// Density of the air, and the share of its rated torque that the engine gives in it.
+fn air(
+    sheet: &GearingSheet,
+    vehicle: &VehicleFindings,
+) -> (Result<Density, Lack>, Result<Ratio, Lack>) {
+    let state = (sheet.altitude.ask(), sheet.temperature.ask())
+        .all()
+        .map(|(altitude, temperature)| (air_pressure(altitude), temperature.clone()));
+    let density = state
+        .clone()
+        .map(|(pressure, temperature)| air_density(&pressure, &temperature));
+    let breathing = match (vehicle.sheet.breathing.value(), vehicle.sheet.fuel.value()) {
+        (Some(&"blown"), _) => Breathing::Blown,
+        (_, Some(&"diesel")) => Breathing::Diesel,
+        _ => Breathing::Spark,
+    };
+    let reference = rating(vehicle).state();
+    let factor = state.map(|(pressure, temperature)| {
+        engine_air_factor(breathing, &pressure, &temperature, &reference)
+    });
+    (density, factor)
+}
+
+fn rating(vehicle: &VehicleFindings) -> Rating {
+    match vehicle.sheet.power_basis.value() {
+        Some(&"gross") => Rating::SaeGross,
+        Some(&"net") => Rating::SaeNet,
+        _ => Rating::Din,
+    }
+}
+
+/// The torque curve as the engine gives it here: from points where there are any, else between the peaks.
+fn curve(
+    sheet: &GearingSheet,
+    vehicle: &VehicleFindings,
+    air_factor: &Result<Ratio, Lack>,
+) -> Result<TorqueCurve, Lack> {
+    let rows: Vec<_> = sheet
+        .torque
+        .iter()
+        .filter(|row| !(row.at.is_blank() && row.torque.is_blank()))
+        .collect();
+    let rated = if rows.is_empty() {
+        let v = &vehicle.sheet;
+        let peaks = (
+            v.peak_torque.ask(),
+            v.peak_torque_at.ask(),
+            v.peak_power.ask(),
+            v.peak_power_at.ask(),
+        )
+            .all();
+        peaks.and_then(|(torque, torque_at, power, power_at)| {
+            Ok(TorqueCurve::between_peaks(
+                torque, torque_at, power, power_at,
+            )?)
+        })
+    } else {
+        let points: Result<Vec<_>, Lack> = rows
+            .into_iter()
+            .map(|row| (row.at.ask().cloned(), row.torque.ask().cloned()).all())
+            .collect();
+        points.and_then(|points| Ok(TorqueCurve::through(&points)?))
+    };
+    let share = usual(
+        vehicle.sheet.power_basis.key(),
+        "k_b",
+        rating(vehicle).share(),
+    );
+    (rated, air_factor.clone())
+        .all()
+        .map(|(curve, air)| curve.in_condition(&(share * air).called("k")))
+}
+
+/// The engine speeds to drive between, and whether the curve ends before the red line.
+fn limits(
+    sheet: &GearingSheet,
+    vehicle: &VehicleFindings,
+    curve: &Result<TorqueCurve, Lack>,
+) -> (Result<EngineLimits, Lack>, bool) {
+    let curve = match curve {
+        Ok(curve) => curve,
+        Err(lack) => return (Err(lack.clone()), false),
+    };
+    let (from, to) = curve.range();
+    let idle = vehicle.sheet.idle.value().map_or(from, Rotation::value);
+    let lowest = Rotation::exact(from.max(idle)).of_kind(Kind::Rotation);
+    let end = Rotation::exact(to).of_kind(Kind::Rotation);
+    let red_line = vehicle.sheet.red_line.value();
+    let ends = !sheet.torque.is_empty()
+        && red_line.is_some_and(|red_line| red_line.value() > to * (1.0 + 1e-9));
+    let highest = match red_line {
+        Some(red_line) if !ends => red_line.clone(),
+        _ => end,
+    };
+    let piston = (vehicle.sheet.stroke.value(), sheet.piston_limit.value());
+    let piston = match piston {
+        (Some(stroke), Some(speed)) => Some(engine_speed_at_piston_speed(stroke, speed)),
+        _ => None,
+    };
+    let limits = if highest.value() > lowest.value() {
+        Ok(EngineLimits {
+            lowest,
+            highest,
+            piston,
+        })
+    } else {
+        Err(Lack::Refused(trade::TradeError::TorquePoints))
+    };
+    (limits, ends)
+}
+
+/// The mass that is driven; the unladen one stands in where the laden one is not known.
+fn mass(sheet: &GearingSheet, vehicle: &VehicleFindings) -> (Result<Mass, Lack>, bool) {
+    let total = |state: usize| {
+        (vehicle.front[state].clone(), vehicle.rear[state].clone())
+            .all()
+            .map(|(front, rear)| (front + rear).of_kind(Kind::Mass).called("m"))
+    };
+    let unladen = sheet.load.value() == Some(&"unladen");
+    if unladen {
+        return (total(0), false);
+    }
+    match (total(1), total(0)) {
+        (Err(Lack::Needs(_)), Ok(mass)) => (Ok(mass), true),
+        (laden, _) => (laden, false),
+    }
+}
+
+fn stance(sheet: &GearingSheet, vehicle: &VehicleFindings) -> Result<Stance, Lack> {
+    let wanted = usize::from(sheet.load.value() != Some(&"unladen"));
+    let pair = |state: usize| (vehicle.front[state].clone(), vehicle.rear[state].clone()).all();
+    let loads = match pair(wanted) {
+        Err(Lack::Needs(keys)) if wanted == 1 => pair(0).map_err(|_| Lack::Needs(keys)),
+        other => other,
+    };
+    let v = &vehicle.sheet;
+    (loads, v.wheelbase.ask(), v.centre_height.ask()).all().map(
+        |((front, rear), wheelbase, height)| {
+            Stance::of_axle_loads(wheelbase, height, &front, &rear)
+        },
+    )
+}

@@ -15,6 +15,7 @@ pub mod conversion;
 pub mod costs;
 pub mod final_drive;
 pub mod gearing;
+mod gearing_engine;
 pub mod marking;
 pub mod measure;
 pub mod paint;

@@ -14,11 +14,14 @@ use crate::{Found, Given, Read, SheetFindings, sheet};
 mod axle_ratio;
 mod candidates;
 mod dial;
+mod engine;
 mod gears;
 mod pull;
 mod remarks;
 mod shaft;
 mod sketch;
+#[cfg(test)]
+mod tests;
 mod wishes;
 
 pub use axle_ratio::AxleRatio;

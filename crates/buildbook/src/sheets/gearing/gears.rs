@@ -274,7 +274,7 @@ fn gears(sheet: &GearingSheet) -> Vec<Gear> {
 }
 
 fn gear(row: &GearRow, place: usize, overdrive: bool, worm: bool) -> Gear {
-    let ratio = row.ratio.ask().cloned();
+    let ratio = row.ratio.ask().map(direct_is_exact);
     let direct = ratio
         .as_ref()
         .is_ok_and(|ratio| (ratio.value() - 1.0).abs() < 1e-9);
@@ -302,6 +302,23 @@ fn gear(row: &GearRow, place: usize, overdrive: bool, worm: bool) -> Gear {
         },
         ratio,
         efficiency,
+    }
+}
+
+/// Direct drive has no teeth to be off: a bare 1 is exact, though other printed ratios are rounded.
+fn direct_is_exact(ratio: &Ratio) -> Ratio {
+    let figure = ratio.figure(Kind::Ratio);
+    match figure.contributions() {
+        [entry] if ratio.value() == 1.0 && entry.stated == measure::Stated::Assumed => {
+            let exact = measure::Reading::exact(1.0, &measure::unit::ONE);
+            Ratio::entry(
+                Rc::clone(&entry.key),
+                Rc::clone(&entry.symbol),
+                Kind::Ratio,
+                &exact,
+            )
+        }
+        _ => ratio.clone(),
     }
 }
 

@@ -52,9 +52,7 @@ impl Wheel {
         let tyre = typed.ask().and_then(|text| {
             Designation::read(text).map_err(|fault| {
                 let fault = TradeError::from(fault);
-                found
-                    .errors
-                    .push((typed.key().clone(), fault.into()));
+                found.errors.push((typed.key().clone(), fault.into()));
                 Lack::Entry(typed.key().clone())
             })
         });

@@ -69,7 +69,7 @@ pub enum EntryProblem {
     /// `+0.1` without the `-` that belongs to it, or the other way about.
     #[error("a + or a - alone is no tolerance: both are needed, or ±")]
     OneSided,
-    /// A tolerance with a sign of its own, or with both limits on one side.
+    /// A tolerance with a sign of its own: `± -0.5`.
     #[error("a tolerance has no sign of its own")]
     SignedTolerance,
     /// A tolerance in per cent of something whose nought is arbitrary: a temperature in degrees.

@@ -15,6 +15,7 @@ use super::error::EntryProblem;
 use super::gauge::Gauge;
 use super::name::{Named, not_a_unit, unit_here};
 use super::number::{Number, number};
+use super::tolerance::{Tolerance, tolerance};
 use crate::kind::Kind;
 use crate::manner::System;
 use crate::unit::{self, Unit};
@@ -32,27 +33,14 @@ pub(super) enum Amount {
     Parts(Vec<Term>),
     /// `18 SWG`.
     Gauge { gauge: Gauge, number: i32 },
+    /// `1/7` as a slope.
+    Fraction(Number),
     /// `1 in 40` or `4.11:1`.
     Quotient {
         over: Number,
         under: Number,
         is_slope: bool,
     },
-}
-
-/// One side of a tolerance.
-#[derive(Debug, Clone)]
-pub(super) struct Bound {
-    pub(super) term: Term,
-    pub(super) is_percent: bool,
-}
-
-#[derive(Debug, Clone)]
-pub(super) enum Tolerance {
-    Blank,
-    Exact,
-    Both(Bound),
-    Sides { plus: Bound, minus: Bound },
 }
 
 #[derive(Debug, Clone)]
@@ -158,6 +146,13 @@ fn left_over(cursor: &Cursor<'_>, kind: Kind, amount: &Amount) -> Fault {
     }
     match cursor.peek() {
         Some('+' | '-' | '±' | '/' | ':' | '×' | '*') => (here, EntryProblem::NotOneValue),
+        Some('x' | 'X')
+            if cursor
+                .peek_at(1)
+                .is_some_and(|c| c == ' ' || c.is_ascii_digit()) =>
+        {
+            (here, EntryProblem::NotOneValue)
+        }
         Some('(' | ')') => (here, EntryProblem::Brackets),
         Some(_) if cursor.at_number() => {
             let bare = matches!(amount, Amount::Parts(parts) if parts.iter().all(|part| part.unit.is_none()));
@@ -197,7 +192,7 @@ fn amount(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Result<Amount,
     let back = cursor.at;
     cursor.skip_gap();
     let is_slope = matches!(kind, Kind::Slope | Kind::Angle) && cursor.take_word("in");
-    if is_slope || (is_plain(kind) && cursor.take(':')) {
+    if is_slope || (is_plain(kind) && (cursor.take(':') || cursor.take_word("to"))) {
         cursor.skip_gap();
         if !cursor.at_number() {
             return Err(no_number(cursor));
@@ -209,14 +204,30 @@ fn amount(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Result<Amount,
         });
     }
     cursor.at = back;
-    parts(cursor, first, kind, system)
+    let amount = parts(cursor, first, kind, system)?;
+    Ok(match amount {
+        // `1/7` of a slope is its rise to its run, whatever the unit of a bare number.
+        Amount::Parts(parts) if kind == Kind::Slope && is_bare_fraction(&parts) => {
+            Amount::Fraction(parts[0].number.clone())
+        }
+        amount => amount,
+    })
 }
 
-fn no_number(cursor: &Cursor<'_>) -> Fault {
-    match cursor.peek() {
-        Some(c) if !c.is_alphanumeric() && c != '-' && c != '+' && c != '±' => not_a_unit(cursor),
-        Some(_) => (cursor.at..cursor.at + 1, EntryProblem::NoNumber),
-        None => (cursor.at..cursor.at, EntryProblem::NoNumber),
+fn is_bare_fraction(parts: &[Term]) -> bool {
+    matches!(parts, [only] if only.unit.is_none() && only.number.denominator.is_some())
+}
+
+pub(super) fn no_number(cursor: &Cursor<'_>) -> Fault {
+    let Some(c) = cursor.peek() else {
+        return (cursor.at..cursor.at, EntryProblem::NoNumber);
+    };
+    let here = cursor.at..cursor.at + 1;
+    match not_a_unit(cursor).1 {
+        EntryProblem::Character(_) if !matches!(c, '+' | '-' | '±' | '(' | ')' | '/' | ':') => {
+            (here, EntryProblem::Character(c))
+        }
+        _ => (here, EntryProblem::NoNumber),
     }
 }
 
@@ -292,7 +303,7 @@ fn part_of(unit: &Unit) -> Option<&'static Unit> {
         .map(|(_, part)| part)
 }
 
-fn unit_behind(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Option<Named> {
+pub(super) fn unit_behind(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Option<Named> {
     let back = cursor.at;
     cursor.skip_gap();
     let named = unit_here(cursor, kind, system);
@@ -334,7 +345,7 @@ fn gauge(cursor: &mut Cursor<'_>) -> Result<Option<Amount>, Fault> {
 /// The series a gauge word means. `gauge` alone is said of both and is refused.
 fn gauge_name(cursor: &mut Cursor<'_>) -> Result<Option<Gauge>, Fault> {
     let start = cursor.at;
-    if cursor.take_word("swg") {
+    if cursor.take_word("swg") || cursor.take_word("s.w.g.") {
         return Ok(Some(Gauge::StandardWire));
     }
     if cursor.take_word("msg") || cursor.take_word("ga") {
@@ -344,80 +355,4 @@ fn gauge_name(cursor: &mut Cursor<'_>) -> Result<Option<Gauge>, Fault> {
         return Err((start..cursor.at, EntryProblem::GaugeSeries));
     }
     Ok(None)
-}
-
-fn tolerance(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Result<Tolerance, Fault> {
-    let back = cursor.at;
-    cursor.skip_gap();
-    let start = cursor.at;
-    if both_signs(cursor) {
-        return Ok(Tolerance::Both(bound(cursor, kind, system)?));
-    }
-    let Some(first_sign @ ('+' | '-')) = cursor.peek() else {
-        cursor.at = back;
-        return Ok(Tolerance::Blank);
-    };
-    let sum = Err((start..start + 1, EntryProblem::NotOneValue));
-    cursor.at += 1;
-    let Ok(first) = bound(cursor, kind, system) else {
-        return sum;
-    };
-    cursor.skip_gap();
-    if cursor.take('/') || cursor.take(',') || cursor.take(';') {
-        cursor.skip_gap();
-    }
-    let second_at = cursor.at;
-    match cursor.peek() {
-        Some(second @ ('+' | '-')) if second != first_sign => {}
-        Some('+' | '-') => return Err((second_at..second_at + 1, EntryProblem::SignedTolerance)),
-        None if first_sign == '+' => return Err((start..start + 1, EntryProblem::OneSided)),
-        _ => return sum,
-    }
-    cursor.at += 1;
-    let second = bound(cursor, kind, system)?;
-    let (plus, minus) = if first_sign == '+' {
-        (first, second)
-    } else {
-        (second, first)
-    };
-    Ok(Tolerance::Sides { plus, minus })
-}
-
-/// `±`, `+/-`, `+-`.
-fn both_signs(cursor: &mut Cursor<'_>) -> bool {
-    if cursor.take('±') {
-        return true;
-    }
-    let ahead = match (cursor.peek(), cursor.peek_at(1), cursor.peek_at(2)) {
-        (Some('+'), Some('/'), Some('-')) => 3,
-        (Some('+'), Some('-'), _) => 2,
-        _ => return false,
-    };
-    cursor.at += ahead;
-    true
-}
-
-fn bound(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Result<Bound, Fault> {
-    cursor.skip_gap();
-    if let Some('+' | '-' | '±') = cursor.peek() {
-        return Err((cursor.at..cursor.at + 1, EntryProblem::SignedTolerance));
-    }
-    if !cursor.at_number() {
-        return Err(no_number(cursor));
-    }
-    let number = number(cursor)?;
-    let unit = unit_behind(cursor, kind, system);
-    let mut is_percent = false;
-    if unit.is_none() {
-        let back = cursor.at;
-        cursor.skip_gap();
-        is_percent = cursor.take('%');
-        if !is_percent {
-            cursor.at = back;
-        }
-    }
-    Ok(Bound {
-        term: Term { number, unit },
-        is_percent,
-    })
 }

@@ -14,12 +14,14 @@ mod number;
 mod reckon;
 #[cfg(test)]
 mod tests;
+mod tolerance;
 
 pub use error::{EntryError, EntryProblem};
 pub use gauge::Gauge;
 
 use cursor::{Cursor, Fault};
-use grammar::{Amount, Entry, Tolerance};
+use grammar::{Amount, Entry};
+use tolerance::Tolerance;
 
 use crate::kind::Kind;
 use crate::manner::{Manner, System};
@@ -163,6 +165,7 @@ impl Entry {
         let amount: Vec<&number::Number> = match &self.amount {
             Amount::Parts(parts) => parts.iter().map(|part| &part.number).collect(),
             Amount::Gauge { .. } => Vec::new(),
+            Amount::Fraction(number) => vec![number],
             Amount::Quotient { over, under, .. } => vec![over, under],
         };
         let tolerance: Vec<&number::Number> = match &self.tolerance {

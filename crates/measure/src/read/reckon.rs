@@ -6,8 +6,9 @@ use super::Ask;
 use super::cursor::Fault;
 use super::error::EntryProblem;
 use super::gauge::GAUGE_SCATTER;
-use super::grammar::{Amount, Bound, Entry, Term, Tolerance};
+use super::grammar::{Amount, Entry, Term};
 use super::name::Named;
+use super::tolerance::{Bound, Tolerance};
 use crate::kind::Kind;
 use crate::mark::Mark;
 use crate::reading::{Ambiguous, Doubt, Reading, Stated};
@@ -52,7 +53,7 @@ fn unit_of(entry: &Entry, ask: &Ask) -> (&'static Unit, bool) {
             .and_then(|part| part.unit.as_ref())
             .map(|named| named.unit),
         Amount::Gauge { .. } => Some(&unit::INCH),
-        Amount::Quotient { .. } => Some(ask.bare),
+        Amount::Quotient { .. } | Amount::Fraction(_) => Some(ask.bare),
     };
     match typed.or_else(|| unit_of_tolerance(entry, ask)) {
         Some(unit) => (unit, false),
@@ -88,6 +89,7 @@ fn value(
     let sign = if entry.negative { -1.0 } else { 1.0 };
     match &entry.amount {
         Amount::Gauge { gauge, number } => Ok(sign * gauge.thickness(*number).unwrap_or(f64::NAN)),
+        Amount::Fraction(number) => Ok(sign * number.value(mark)),
         Amount::Quotient {
             over,
             under,
@@ -317,22 +319,26 @@ pub(super) fn other_unit(
                 return None;
             };
             let (unit, bare) = unit_of(entry, ask);
-            let below = only.number.denominator?;
-            let binary = below.is_power_of_two() && (2..=128).contains(&below);
-            let metric_length =
-                ask.kind.units().contains(&&unit::INCH) && ask.bare == &unit::MILLIMETRE;
-            if !(bare && binary && metric_length) {
-                return None;
-            }
-            let otherwise = unit::INCH.to_si(only.number.value(mark));
+            let meant = fraction_unit(only.number.denominator.filter(|_| bare)?, ask)?;
+            let sign = if entry.negative { -1.0 } else { 1.0 };
+            let otherwise = meant.to_si(sign * only.number.value(mark));
             ambiguous(
                 Doubt::Unit {
                     understood: unit,
-                    otherwise: &unit::INCH,
+                    otherwise: meant,
                 },
                 otherwise,
             )
         }
         _ => None,
     }
+}
+
+/// What a bare fraction may be meant in, other than the unit of the field: `5/16` in inches, `1/3` as a share.
+fn fraction_unit(below: u32, ask: &Ask) -> Option<&'static Unit> {
+    let binary = below.is_power_of_two() && (2..=128).contains(&below);
+    if binary && ask.bare == &unit::MILLIMETRE {
+        return Some(&unit::INCH);
+    }
+    (ask.bare == &unit::PERCENT).then_some(&unit::ONE)
 }

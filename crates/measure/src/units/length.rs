@@ -71,6 +71,7 @@ pub static MICROMETRE: Unit = Unit::new(
         "micrometer",
         "micrometers",
         "mu",
+        "u",
     ],
     1.0e-6,
     DIMS,

@@ -17,7 +17,9 @@ pub static METRE_PER_SECOND: Unit = Unit::new(
 /// Kilometre per hour, `km/h`: 1000 m in 3600 s: NIST SP 811 B.8.
 pub static KILOMETRE_PER_HOUR: Unit = Unit::new(
     "km/h",
-    &["km/h", "kmh", "kph", "km/hr", "kmph", "km/hour"],
+    &[
+        "km/h", "kmh", "kph", "km/hr", "kmph", "km/hour", "km/std", "kmhr",
+    ],
     1.0e3 / 3600.0,
     DIMS,
     "1000 m in 3600 s: NIST SP 811 B.8",
@@ -38,6 +40,8 @@ pub static MILE_PER_HOUR: Unit = Unit::new(
         "mi/hr",
         "miles/hour",
         "mile/hour",
+        "miles/hr",
+        "mile/hr",
     ],
     MILE.factor / 3600.0,
     DIMS,

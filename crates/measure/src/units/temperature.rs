@@ -1,5 +1,6 @@
 //! Temperature: the base unit is the kelvin.
 
+use crate::manner::System;
 use crate::unit::{Powers, Unit};
 
 const DIMS: Powers = [0, 0, 0, 1];
@@ -34,7 +35,8 @@ pub static CELSIUS: Unit = Unit::new(
     DIMS,
     "the kelvin less 273.15: SI Brochure 2.3.1",
 )
-.with_offset(273.15);
+.with_offset(273.15)
+.in_system(System::Metric);
 
 /// Fahrenheit, `°F`: (°F + 459.67)/1.8 K: NIST SP 811 B.8.
 pub static FAHRENHEIT: Unit = Unit::new(
@@ -47,9 +49,14 @@ pub static FAHRENHEIT: Unit = Unit::new(
         "degreef",
         "degreesf",
         "degreesfahrenheit",
+        "°",
+        "deg",
+        "degree",
+        "degrees",
     ],
     5.0 / 9.0,
     DIMS,
     "(°F + 459.67)/1.8 K: NIST SP 811 B.8",
 )
-.with_offset(459.67);
+.with_offset(459.67)
+.in_system(System::UnitedStates);

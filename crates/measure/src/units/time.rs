@@ -7,7 +7,7 @@ const DIMS: Powers = [0, 0, 1, 0];
 /// Second, `s`: SI base unit: SI Brochure 2.3.1.
 pub static SECOND: Unit = Unit::new(
     "s",
-    &["s", "sec", "secs", "second", "seconds"],
+    &["s", "sec", "secs", "second", "seconds", "\""],
     1.0,
     DIMS,
     "SI base unit: SI Brochure 2.3.1",
@@ -16,7 +16,7 @@ pub static SECOND: Unit = Unit::new(
 /// Minute, `min`: 60 s: SI Brochure table 8.
 pub static MINUTE: Unit = Unit::new(
     "min",
-    &["min", "mins", "minute", "minutes", "mn"],
+    &["min", "mins", "minute", "minutes", "mn", "m", "'"],
     60.0,
     DIMS,
     "60 s: SI Brochure table 8",

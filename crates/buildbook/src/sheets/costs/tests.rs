@@ -272,6 +272,54 @@ fn hire_or_buy_and_send_out_or_do_here_are_answered_with_their_break_even() {
 }
 
 #[test]
+fn a_worked_back_amount_reproduces_the_wanted_one() {
+    let book = book(JOB);
+    let findings = found(&book);
+    let entries = crate::money_entries(&findings, "costs/left");
+    for key in [
+        "costs/limit",
+        "costs/lines/5/price",
+        "costs/lines/3/price",
+        "costs/lines/3/carriage",
+    ] {
+        assert!(
+            entries.contains(&key.into()),
+            "{key} is not among {entries:?}"
+        );
+        for wanted in ["7000", "6999.99", "-12.34", "9000.01"] {
+            let wanted: Money = format!("{wanted} GBP").parse().unwrap();
+            let Ok(back) = crate::money_back(&book, &findings, "costs/left", &key.into(), &wanted)
+            else {
+                // A price below nothing cannot be entered: the field says so.
+                assert_ne!(key, "costs/limit", "{wanted}");
+                continue;
+            };
+            let after = evaluate(&book.with(&back.edit), None);
+            assert_eq!(
+                money(&after, "costs/left"),
+                back.result.to_string(),
+                "{key}"
+            );
+            // Four tyres and their contingency move in steps of a few pence.
+            let gap = back.result.minus(&wanted).unwrap().amount();
+            assert!(
+                gap >= Decimal::ZERO && gap < Decimal::new(6, 2),
+                "{key} {wanted}: {gap}"
+            );
+            assert!(back.met || key != "costs/limit");
+        }
+    }
+    let part = crate::money_back(
+        &book,
+        &findings,
+        "costs/paid",
+        &"costs/limit".into(),
+        &"1 GBP".parse().unwrap(),
+    );
+    assert!(part.is_err());
+}
+
+#[test]
 fn before_equals_now_when_nothing_changes() {
     let book = book(JOB);
     let book = book.with(&book.keeping_as_before("costs"));

@@ -69,10 +69,10 @@ pub(super) fn entry(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Resu
     let mut tolerance = tolerance(cursor, kind, system)?;
     let mut entry_amount = amount;
     cursor.skip_gap();
-    if opened {
-        if !cursor.take(')') {
-            return Err((bracket..bracket + 1, EntryProblem::Brackets));
-        }
+    if opened && !cursor.take(')') {
+        return Err((bracket..bracket + 1, EntryProblem::Brackets));
+    }
+    if opened || !matches!(tolerance, Tolerance::Blank) {
         cursor.skip_gap();
         unit_for_all(cursor, kind, system, &mut entry_amount, &mut tolerance);
         cursor.skip_gap();
@@ -96,7 +96,7 @@ pub(super) fn entry(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Resu
     })
 }
 
-/// `(412.5 ± 0.5) mm`: the unit behind the bracket serves whatever has none.
+/// `(412.5 ± 0.5) mm`, `412.5 (± 0.5) mm`: the unit behind the bracket serves whatever has none.
 fn unit_for_all(
     cursor: &mut Cursor<'_>,
     kind: Kind,
@@ -143,6 +143,13 @@ fn left_over(cursor: &Cursor<'_>, kind: Kind, amount: &Amount) -> Fault {
         {
             return (at, EntryProblem::WrongUnit(unit));
         }
+    }
+    let mut range = Cursor {
+        chars: cursor.chars,
+        at: cursor.at,
+    };
+    if range.take_word("to") || range.take_word("or") {
+        return (cursor.at..range.at, EntryProblem::NotOneValue);
     }
     match cursor.peek() {
         Some('+' | '-' | '±' | '/' | ':' | '×' | '*') => (here, EntryProblem::NotOneValue),
@@ -287,7 +294,7 @@ fn parts(
 }
 
 /// The unit of a bare number behind a number in this unit: `4 ft 3`, `1 h 30`.
-fn part_of(unit: &Unit) -> Option<&'static Unit> {
+pub(super) fn part_of(unit: &Unit) -> Option<&'static Unit> {
     let parts: [(&Unit, &'static Unit); 7] = [
         (&unit::FOOT, &unit::INCH),
         (&unit::HOUR, &unit::MINUTE),

@@ -23,7 +23,7 @@ const SLACK: f64 = 1e-12;
 /// The reading of an entry when this mark is the decimal one.
 pub(super) fn reading(entry: &Entry, ask: &Ask, mark: Mark) -> Result<Reading, Fault> {
     let (unit, bare) = unit_of(entry, ask);
-    let value = value(entry, ask, mark, unit, None)?;
+    let value = value(entry, ask, mark, unit, false)?;
     if !value.is_finite()
         || value.abs() >= BOUNDLESS
         || entry.numbers().any(|n| n.value(mark) >= BOUNDLESS)
@@ -74,17 +74,17 @@ fn unit_of_tolerance(entry: &Entry, ask: &Ask) -> Option<&'static Unit> {
     (unit != &unit::PERCENT || ask.bare == &unit::PERCENT).then_some(unit)
 }
 
-/// The value in SI. With `swapped`, units that another country calls the same are taken for those of that country.
+/// The value in SI, a bare number in `unit`. With `swapped`, units that another country calls the same are taken for those of that country.
 fn value(
     entry: &Entry,
     ask: &Ask,
     mark: Mark,
     unit: &'static Unit,
-    swapped: Option<()>,
+    swapped: bool,
 ) -> Result<f64, Fault> {
     let of = |named: &Named| match swapped {
-        Some(()) => named.other.unwrap_or(named.unit),
-        None => named.unit,
+        true => named.other.unwrap_or(named.unit),
+        false => named.unit,
     };
     let sign = if entry.negative { -1.0 } else { 1.0 };
     match &entry.amount {
@@ -252,7 +252,13 @@ fn side(
     if !size.is_finite() || size >= BOUNDLESS {
         return Err((at, EntryProblem::Boundless));
     }
-    let typed = bound.term.unit.as_ref().map_or(unit, |named| named.unit);
+    // Nobody states an error in feet: behind feet a bare one is in inches.
+    let bare = if unit == &unit::FOOT {
+        &unit::INCH
+    } else {
+        unit
+    };
+    let typed = bound.term.unit.as_ref().map_or(bare, |named| named.unit);
     let in_points = unit == &unit::PERCENT || (unit == ask.bare && ask.bare == &unit::PERCENT);
     if bound.is_percent || (typed == &unit::PERCENT && !in_points) {
         if ask.kind == Kind::Temperature {
@@ -306,7 +312,7 @@ pub(super) fn other_unit(
                 .filter_map(|part| part.unit.as_ref())
                 .find(|named| named.other.is_some());
             if let Some(named) = shared {
-                let otherwise = value(entry, ask, mark, ask.bare, Some(())).ok()?;
+                let otherwise = value(entry, ask, mark, ask.bare, true).ok()?;
                 return ambiguous(
                     Doubt::Unit {
                         understood: named.unit,
@@ -319,6 +325,17 @@ pub(super) fn other_unit(
                 return None;
             };
             let (unit, bare) = unit_of(entry, ask);
+            if only.unit.is_none() && unit != ask.bare {
+                // `12 ± 5 thou`: twelve thou, or twelve of the field's unit?
+                let otherwise = value(entry, ask, mark, ask.bare, false).ok()?;
+                return ambiguous(
+                    Doubt::Unit {
+                        understood: unit,
+                        otherwise: ask.bare,
+                    },
+                    otherwise,
+                );
+            }
             let meant = fraction_unit(only.number.denominator.filter(|_| bare)?, ask)?;
             let sign = if entry.negative { -1.0 } else { 1.0 };
             let otherwise = meant.to_si(sign * only.number.value(mark));

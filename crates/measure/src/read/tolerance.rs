@@ -61,7 +61,7 @@ fn sides(
     let start = cursor.at;
     let not_one = |why| Err((start..start + 1, why));
     cursor.at += 1;
-    let Ok(first) = bound(cursor, kind, system) else {
+    let Ok(mut first) = bound(cursor, kind, system) else {
         return not_one(EntryProblem::NotOneValue);
     };
     cursor.skip_gap();
@@ -74,13 +74,26 @@ fn sides(
         _ => return not_one(EntryProblem::NotOneValue),
     }
     cursor.at += 1;
-    let second = bound(cursor, kind, system)?;
+    let mut second = bound(cursor, kind, system)?;
+    share_unit(&mut first, &mut second);
     let (plus, minus) = if first_sign == '+' {
         (first, second)
     } else {
         (second, first)
     };
     Ok(Tolerance::Sides { plus, minus })
+}
+
+/// A unit behind one side serves the other side too.
+fn share_unit(first: &mut Bound, second: &mut Bound) {
+    if first.is_percent || second.is_percent {
+        return;
+    }
+    match (&first.term.unit, &second.term.unit) {
+        (None, Some(_)) => first.term.unit.clone_from(&second.term.unit),
+        (Some(_), None) => second.term.unit.clone_from(&first.term.unit),
+        _ => {}
+    }
 }
 
 /// `±`, `+/-`, `+-`.

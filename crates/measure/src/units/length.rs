@@ -91,27 +91,27 @@ pub static INCH: Unit = Unit::new(
 pub static FOOT: Unit = Unit::new(
     "ft",
     &["ft", "foot", "feet", "'"],
-    12.0 * INCH.factor,
+    0.3048,
     DIMS,
-    "12 in: NIST SP 811 B.6",
+    "12 in, 304.8 mm: NIST SP 811 B.6",
 );
 
 /// Yard, `yd`: 3 ft: NIST SP 811 B.6.
 pub static YARD: Unit = Unit::new(
     "yd",
     &["yd", "yard", "yards", "yds"],
-    36.0 * INCH.factor,
+    0.9144,
     DIMS,
-    "3 ft: NIST SP 811 B.6",
+    "3 ft, 914.4 mm: NIST SP 811 B.6",
 );
 
 /// Mile, `mi`: 5280 ft: NIST SP 811 B.6.
 pub static MILE: Unit = Unit::new(
     "mi",
     &["mi", "mile", "miles"],
-    5280.0 * FOOT.factor,
+    1609.344,
     DIMS,
-    "5280 ft: NIST SP 811 B.6",
+    "5280 ft, 1609.344 m: NIST SP 811 B.6",
 );
 
 /// Thou, `thou`: 0.001 in: NIST SP 811 B.6, as mil.

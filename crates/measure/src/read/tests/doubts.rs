@@ -105,6 +105,13 @@ fn a_bare_fraction_in_millimetres_is_asked_about() {
 }
 
 #[test]
+fn a_bare_value_with_an_error_in_another_unit_is_asked_about() {
+    let reading = understood("12 ± 5 thou", &metric(Kind::Length));
+    assert!(close(reading.value, 12.0 * 25.4e-6) && close(reading.plus, 5.0 * 25.4e-6));
+    assert!(close(reading.ambiguous.unwrap().otherwise, 0.012));
+}
+
+#[test]
 fn a_bare_degree_is_that_of_the_book() {
     let american = Ask::of(Kind::Temperature, &Manner::of(System::UnitedStates));
     let reading = understood("68°", &american);

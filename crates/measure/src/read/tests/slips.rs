@@ -32,6 +32,7 @@ fn slips_are_pointed_at() {
         (length, "3 + 4", 2..3, P::OneSided),
         (length, "3 - 4", 2..3, P::NotOneValue),
         (length, "3 * 4", 2..3, P::NotOneValue),
+        (length, "3 to 4 mm", 2..4, P::NotOneValue),
         (length, "3 +4 +5", 2..3, P::NotOneValue),
         (length, "3 ± -4", 4..5, P::SignedTolerance),
         (length, "3 ±", 3..3, P::NoNumber),

@@ -37,6 +37,35 @@ pub enum BookError {
     /// A path that no entry can have.
     #[error("`{0}` is no path of an entry")]
     Key(String),
+    /// The store has no room for it.
+    #[error("the store is full")]
+    Full,
+    /// There is no store: it is switched off, or forbidden here.
+    #[error("the store is switched off")]
+    Off,
+    /// The store holds another revision than the writer has seen.
+    #[error("revision {seen} was seen, revision {stored} is stored")]
+    Stale {
+        /// The revision that the writer has seen.
+        seen: u64,
+        /// The revision that is stored.
+        stored: u64,
+    },
+    /// There is no such book.
+    #[error("there is no such book")]
+    Missing,
+    /// It is not whole.
+    #[error("it is damaged: its {0} cannot be read")]
+    Damaged(&'static str),
+    /// A newer version of the program made it.
+    #[error("a newer version of the program made it")]
+    Newer,
+    /// It is nothing that this program makes.
+    #[error("it is no build book")]
+    NotOurs,
+    /// It is larger than anything this program makes.
+    #[error("it is too large")]
+    TooLarge,
 }
 
 impl From<measure::EntryError> for BookError {

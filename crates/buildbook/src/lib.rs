@@ -71,6 +71,7 @@
 
 mod book;
 mod compare;
+mod crc;
 mod date;
 mod declare;
 mod edit;
@@ -81,12 +82,16 @@ pub mod example;
 pub mod field;
 mod finding;
 mod key;
+pub mod link;
 mod merge;
 mod money_back;
 mod purchase;
+mod qr;
 mod reader;
 mod rows;
+mod saved;
 pub mod sheets;
+pub mod store;
 mod typing;
 mod work_back;
 
@@ -105,7 +110,9 @@ pub use key::{Key, RANK};
 pub use merge::{Differing, Merged, differences};
 pub use money_back::{MoneyWorkedBack, money_back, money_entries};
 pub use purchase::Purchase;
+pub use qr::{Qr, qr_code};
 pub use reader::{Answer, Asking, AtLeastOne, Given, Part, Read, Reader, Row, Sheet, ask};
 pub use rows::Place;
+pub use saved::{FORMAT, book_of_file, file};
 pub use typing::{doubt, typed};
 pub use work_back::{WorkBackError, WorkedBack, work_back};

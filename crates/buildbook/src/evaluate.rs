@@ -70,6 +70,8 @@ impl Findings {
 /// The old findings where they rest on the same inputs, else new ones.
 struct Again<'a> {
     old: Option<&'a Findings>,
+    /// The one sheet that is asked for; others that it does not rest on keep their old findings.
+    only: Option<&'a str>,
     inputs: BTreeMap<&'static str, Vec<Input>>,
 }
 
@@ -81,6 +83,14 @@ impl Again<'_> {
         kept: impl FnOnce(&Findings) -> &Rc<F>,
         made: impl FnOnce() -> F,
     ) -> Rc<F> {
+        let idle = self
+            .only
+            .is_some_and(|only| only != sheet && !reads(only).contains(&sheet));
+        if let (Some(old), true) = (self.old, idle) {
+            self.inputs
+                .insert(sheet, old.inputs.get(sheet).cloned().unwrap_or_default());
+            return Rc::clone(kept(old));
+        }
         let inputs: Vec<Input> = inputs.into_iter().map(Input).collect();
         let same = self
             .old
@@ -97,10 +107,30 @@ impl Again<'_> {
 /// findings, by the same `Rc`.
 #[must_use]
 pub fn evaluate(book: &Book, old: Option<&Findings>) -> Findings {
-    let mut again = Again {
-        old,
-        inputs: BTreeMap::new(),
-    };
+    evaluated(
+        book,
+        Again {
+            old,
+            only: None,
+            inputs: BTreeMap::new(),
+        },
+    )
+}
+
+/// What one sheet finds, and those that it rests on; the others keep the findings of `old`, whatever changed. For searches that ask for
+/// one result again and again.
+pub(crate) fn evaluate_only(book: &Book, old: &Findings, sheet: &str) -> Findings {
+    evaluated(
+        book,
+        Again {
+            old: Some(old),
+            only: Some(sheet),
+            inputs: BTreeMap::new(),
+        },
+    )
+}
+
+fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
     // Each sheet rests on the entries of its own and on the book's (its defaults version, its currency).
     let own = |sheet: &str| -> Vec<Rc<dyn Any>> { vec![book.sheet("book"), book.sheet(sheet)] };
     let with = |sheet: &str, others: Vec<Rc<dyn Any>>| -> Vec<Rc<dyn Any>> {
@@ -162,6 +192,15 @@ pub fn reads(sheet: &str) -> &'static [&'static str] {
     }
 }
 
+/// Which fields a sheet reads of another one, where it is not all of them: those that its link carries.
+#[must_use]
+pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
+    match (sheet, other) {
+        ("paint" | "costs", "vehicle") => Some(&["length", "width", "height"]),
+        _ => None,
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -181,6 +220,21 @@ mod tests {
             !Rc::ptr_eq(&before.costs, &after.costs),
             "costs read what paint finds"
         );
+    }
+
+    #[test]
+    fn a_search_for_one_sheet_leaves_the_others_alone() {
+        let book = Book::of("b", [("vehicle/wheelbase".into(), "3 m".into())]);
+        let before = evaluate(&book, None);
+        let changed = book.with(&book.setting("vehicle/wheelbase", Some("4 m".into())));
+        let searched = evaluate_only(&changed, &before, "gearing");
+        assert!(!Rc::ptr_eq(&before.gearing, &searched.gearing));
+        assert!(Rc::ptr_eq(&before.paint, &searched.paint));
+        // A whole evaluation afterwards does not take what was left alone for new.
+        assert!(!Rc::ptr_eq(
+            &before.paint,
+            &evaluate(&changed, Some(&searched)).paint
+        ));
     }
 
     #[test]

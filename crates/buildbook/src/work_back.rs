@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use measure::{Figure, Manner, Mark, MeasureError, System, Unit, zeros};
 
+use crate::evaluate::evaluate_only;
 use crate::field::{Number, field_of};
 use crate::{Book, Edit, Entry, Findings, Key, evaluate};
 
@@ -139,7 +140,8 @@ impl Search<'_> {
     }
 
     fn remainder(&self, value: f64) -> f64 {
-        let findings = self.found(&self.put(value));
+        let sheet = self.id.split('/').next().unwrap_or_default();
+        let findings = evaluate_only(&self.book.with(&self.put(value)), self.findings, sheet);
         match findings.result(self.id) {
             Some(Ok(figure)) => figure.value() - self.wanted,
             _ => f64::NAN,

@@ -1,8 +1,8 @@
 //! The columns of a link: entries put together by field, so that equal things stand beside each other and deflate well.
 //!
-//! In turn: the sheet sent (empty: the whole book), the book's identity, the version of the defaults, whether ranks are left out, then for each field its pattern
-//! (what it shares with the one before, and the rest), how many rows' ids it has, how many entries, the ids, the texts, the units and
-//! marks; then the headline figures. Numbers are written in sevens of bits, the lowest first. A text that is the field's default is
+//! In turn: the sheet sent (empty: the whole book), the book's identity, the version of the defaults, whether ranks are left out, then for
+//! each field its place in the table of fields (how far after the one before; 0 for a field that is spelled out), how many entries,
+//! whether their rows are those of the field before, the rows' ids, the texts, the units and marks; then the headline figures. Numbers are written in sevens of bits, the lowest first. A text that is the field's default is
 //! written as 0, any other as its length + 1 and its bytes.
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -10,11 +10,8 @@ use std::rc::Rc;
 
 use measure::Mark;
 
-use super::{Headline, Received};
-use crate::saved::{LONGEST_TEXT, MOST_ENTRIES, sound_id};
-use crate::{Book, BookError, DEFAULTS_VERSION, Entry, Key, RANK, field_of};
-
-const DAMAGED: BookError = BookError::Damaged("link");
+use super::{Received, fields};
+use crate::{Book, DEFAULTS_VERSION, Entry, Key, RANK, field_of};
 
 /// The entries of one field.
 #[derive(Default)]
@@ -30,32 +27,35 @@ pub(super) fn written(sent: &Received) -> Vec<u8> {
     out.number(u64::from(DEFAULTS_VERSION));
     out.number(u64::from(without.is_some()));
     let book = without.as_ref().unwrap_or(&sent.book);
-    let mut columns: BTreeMap<(String, bool), Column<'_>> = BTreeMap::new();
+    // Known fields in the order of their table, then those that are spelled out.
+    let mut columns: BTreeMap<(usize, String, bool), Column<'_>> = BTreeMap::new();
     for (key, entry) in book.entries() {
         let (pattern, ids) = cut(key);
-        let starred = !ids.is_empty();
-        columns
-            .entry((pattern, starred))
-            .or_default()
-            .entries
-            .push((ids, key, entry));
+        let place = fields::place(&pattern).unwrap_or(usize::MAX);
+        let column = columns
+            .entry((place, pattern, !ids.is_empty()))
+            .or_default();
+        column.entries.push((ids, key, entry));
     }
     out.number(columns.len() as u64);
-    let mut before = String::new();
-    for ((pattern, _), column) in &columns {
-        let shared = pattern
-            .bytes()
-            .zip(before.bytes())
-            .take_while(|(a, b)| a == b)
-            .count();
-        let shared = (0..=shared)
-            .rev()
-            .find(|at| pattern.is_char_boundary(*at))
-            .unwrap_or(0);
-        out.number(shared as u64);
-        out.text(&pattern[shared..]);
-        before.clone_from(pattern);
-        out.column(column);
+    let mut last = 0;
+    let mut rows_before: Vec<&[&str]> = Vec::new();
+    for ((place, pattern, _), column) in &columns {
+        if *place == usize::MAX {
+            out.number(0);
+            out.text(pattern);
+        } else {
+            out.number((place + 1 - last) as u64);
+            last = *place;
+        }
+        let rows: Vec<&[&str]> = column
+            .entries
+            .iter()
+            .map(|(ids, ..)| ids.as_slice())
+            .collect();
+        out.rows(&rows, &rows_before);
+        rows_before = rows;
+        out.entries(column);
     }
     out.number(sent.headlines.len() as u64);
     for headline in &sent.headlines {
@@ -112,7 +112,7 @@ fn without_ranks(book: &Book) -> Option<Book> {
     (with_ranks(&without) == *book).then_some(without)
 }
 
-fn with_ranks(book: &Book) -> Book {
+pub(super) fn with_ranks(book: &Book) -> Book {
     let mut entries: BTreeMap<Key, Entry> = book
         .entries()
         .map(|(key, entry)| (key.clone(), entry.clone()))
@@ -126,7 +126,7 @@ fn with_ranks(book: &Book) -> Book {
 }
 
 /// What a field assumes when it is blank, in a version of the defaults: the text that a link need not spell out.
-fn assumed(key: &Key, defaults: u32) -> Option<&'static str> {
+pub(super) fn assumed(key: &Key, defaults: u32) -> Option<&'static str> {
     field_of(key)?.assumed_in(defaults)
 }
 
@@ -146,15 +146,23 @@ impl Writer {
         self.0.extend_from_slice(text.as_bytes());
     }
 
-    fn column(&mut self, column: &Column<'_>) {
-        let stars = column.entries.first().map_or(0, |(ids, ..)| ids.len());
-        self.number(stars as u64);
-        self.number(column.entries.len() as u64);
-        for place in 0..stars {
-            for (ids, ..) in &column.entries {
-                self.id(ids[place]);
+    /// The rows of a field's entries: 0 for those of the field before, else how many ids each has, how many there are, and the ids.
+    fn rows(&mut self, rows: &[&[&str]], before: &[&[&str]]) {
+        if rows == before {
+            self.number(0);
+            return;
+        }
+        let ids = rows.first().map_or(0, |row| row.len());
+        self.number(ids as u64 + 1);
+        self.number(rows.len() as u64);
+        for place in 0..ids {
+            for row in rows {
+                self.id(row[place]);
             }
         }
+    }
+
+    fn entries(&mut self, column: &Column<'_>) {
         for (_, key, entry) in &column.entries {
             if assumed(key, DEFAULTS_VERSION) == Some(&*entry.text) {
                 self.number(0);
@@ -194,179 +202,4 @@ impl Writer {
             }
         }
     }
-}
-
-pub(super) fn read(plain: &[u8]) -> Result<Received, BookError> {
-    let mut from = Columns {
-        rest: plain,
-        defaults: 0,
-        entries: Vec::new(),
-    };
-    let sheet = from.text()?;
-    let id = from.text()?;
-    if !sound_id(&id) {
-        return Err(DAMAGED);
-    }
-    from.defaults = u32::try_from(from.number()?).map_err(|_| DAMAGED)?;
-    if from.defaults > DEFAULTS_VERSION {
-        return Err(BookError::Newer);
-    }
-    let ranks_left_out = from.number()? == 1;
-    let mut pattern = String::new();
-    for _ in 0..from.number()? {
-        let shared = usize::try_from(from.number()?).map_err(|_| DAMAGED)?;
-        let kept = pattern.get(..shared).ok_or(DAMAGED)?.to_owned();
-        pattern = kept + &from.text()?;
-        from.column(&pattern)?;
-    }
-    let mut headlines = Vec::new();
-    for _ in 0..from.number()? {
-        headlines.push(from.headline()?);
-    }
-    if !from.rest.is_empty() {
-        return Err(DAMAGED);
-    }
-    let count = from.entries.len();
-    let book = Book::of(id, from.entries);
-    if book.len() != count {
-        return Err(DAMAGED);
-    }
-    let book = if ranks_left_out {
-        with_ranks(&book)
-    } else {
-        book
-    };
-    let sheet = (!sheet.is_empty()).then(|| sheet.into());
-    Ok(Received {
-        book,
-        sheet,
-        headlines,
-    })
-}
-
-struct Columns<'a> {
-    rest: &'a [u8],
-    defaults: u32,
-    entries: Vec<(Key, Entry)>,
-}
-
-impl Columns<'_> {
-    fn number(&mut self) -> Result<u64, BookError> {
-        let mut number = 0_u64;
-        for place in 0..9 {
-            let (byte, rest) = self.rest.split_first().ok_or(DAMAGED)?;
-            self.rest = rest;
-            number |= u64::from(byte & 0x7F) << (7 * place);
-            if byte & 0x80 == 0 {
-                return Ok(number);
-            }
-        }
-        Err(DAMAGED)
-    }
-
-    fn bytes(&mut self, length: u64) -> Result<String, BookError> {
-        let length = usize::try_from(length).map_err(|_| DAMAGED)?;
-        let (text, rest) = self.rest.split_at_checked(length).ok_or(DAMAGED)?;
-        self.rest = rest;
-        String::from_utf8(text.to_vec()).map_err(|_| DAMAGED)
-    }
-
-    fn text(&mut self) -> Result<String, BookError> {
-        let length = self.number()?;
-        self.bytes(length)
-    }
-
-    fn id(&mut self) -> Result<String, BookError> {
-        let number = self.number()?;
-        if number % 2 == 0 {
-            Ok((number / 2).to_string())
-        } else {
-            self.bytes(number / 2)
-        }
-    }
-
-    fn headline(&mut self) -> Result<Headline, BookError> {
-        let id = self.text()?.into();
-        let mut value = || {
-            self.text()?
-                .parse::<f64>()
-                .ok()
-                .filter(|value| value.is_finite())
-                .ok_or(DAMAGED)
-        };
-        Ok(Headline {
-            id,
-            value: value()?,
-            plus: value()?,
-            minus: value()?,
-        })
-    }
-
-    fn column(&mut self, pattern: &str) -> Result<(), BookError> {
-        let stars = self.number()?;
-        let count = usize::try_from(self.number()?).map_err(|_| DAMAGED)?;
-        let known = pattern.split('/').filter(|part| *part == "*").count() as u64;
-        if stars != 0 && stars != known {
-            return Err(DAMAGED);
-        }
-        if self.entries.len() + count > MOST_ENTRIES {
-            return Err(BookError::TooLarge);
-        }
-        let mut ids: Vec<Vec<String>> = vec![Vec::new(); count];
-        for _ in 0..stars {
-            for ids in &mut ids {
-                ids.push(self.id()?);
-            }
-        }
-        let first = self.entries.len();
-        for ids in ids {
-            let key = Key::checked(&filled(pattern, &ids))?;
-            let text = match self.number()? {
-                0 => assumed(&key, self.defaults)
-                    .ok_or(BookError::Newer)?
-                    .to_owned(),
-                length => self.bytes(length - 1)?,
-            };
-            if text.len() > LONGEST_TEXT {
-                return Err(BookError::TooLarge);
-            }
-            self.entries.push((key, Entry::new(text)));
-        }
-        if self.number()? == 1 {
-            for place in first..first + count {
-                let flags = self.number()?;
-                let mark = match flags % 4 {
-                    0 => None,
-                    1 => Some(Mark::Point),
-                    2 => Some(Mark::Comma),
-                    _ => return Err(DAMAGED),
-                };
-                let unit = if flags >= 4 {
-                    Some(self.text()?.into())
-                } else {
-                    None
-                };
-                let entry = &mut self.entries[place].1;
-                entry.mark = mark;
-                entry.unit = unit;
-            }
-        }
-        Ok(())
-    }
-}
-
-/// The pattern with its stars filled in, where there are ids for them.
-fn filled(pattern: &str, ids: &[String]) -> String {
-    let mut ids = ids.iter();
-    let parts: Vec<&str> = pattern
-        .split('/')
-        .map(|part| {
-            if part == "*" {
-                ids.next().map_or("*", String::as_str)
-            } else {
-                part
-            }
-        })
-        .collect();
-    parts.join("/")
 }

@@ -4,6 +4,8 @@
 
 mod base64;
 mod columns;
+mod fields;
+mod read;
 
 use std::rc::Rc;
 
@@ -11,7 +13,7 @@ use miniz_oxide::deflate::compress_to_vec;
 use miniz_oxide::inflate::decompress_to_vec_with_limit;
 
 use crate::crc::crc32;
-use crate::{Book, BookError, Differing, Findings, differences, reads};
+use crate::{Book, BookError, Differing, Findings, Key, differences, reads, reads_only};
 
 /// The mark of the version that this program writes.
 const VERSION: char = '1';
@@ -61,7 +63,7 @@ impl Received {
     }
 }
 
-/// The entries that a sheet's link carries: its own, those of the sheets it reads, and what the book says of itself.
+/// The entries that a sheet's link carries: its own, those it reads of other sheets, and what the book says of itself.
 #[must_use]
 pub fn part(book: &Book, sheet: &str) -> Book {
     let sheets = [sheet, "book"]
@@ -69,11 +71,15 @@ pub fn part(book: &Book, sheet: &str) -> Book {
         .chain(reads(sheet).iter().copied());
     let mut entries = Vec::new();
     for name in sheets {
-        entries.extend(
-            book.sheet(name)
-                .iter()
-                .map(|(key, entry)| (key.clone(), entry.clone())),
-        );
+        let only = if name == sheet {
+            None
+        } else {
+            reads_only(sheet, name)
+        };
+        let read = |key: &Key| only.is_none_or(|fields| fields.contains(&key.field()));
+        let of_sheet = book.sheet(name);
+        let read = of_sheet.iter().filter(|(key, _)| read(key));
+        entries.extend(read.map(|(key, entry)| (key.clone(), entry.clone())));
     }
     Book::of(Rc::clone(book.id()), entries)
 }
@@ -155,13 +161,13 @@ pub fn received(link: &str) -> Result<Received, BookError> {
     if crc32(&plain) != u32::from_le_bytes(*check) {
         return Err(BookError::Damaged("checksum"));
     }
-    columns::read(&plain)
+    read::read(&plain)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{Entry, Key, Log, Place, SHEETS, evaluate, example};
+    use crate::{Entry, Log, Place, SHEETS, evaluate, example};
     use measure::Mark;
 
     #[test]

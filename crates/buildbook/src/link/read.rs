@@ -1,0 +1,209 @@
+//! Reading the columns of a link, whatever bytes they are.
+
+use std::rc::Rc;
+
+use measure::Mark;
+
+use super::columns::{assumed, with_ranks};
+use super::{Headline, Received, fields};
+use crate::saved::{LONGEST_TEXT, MOST_ENTRIES, sound_id};
+use crate::{Book, BookError, DEFAULTS_VERSION, Entry, Key};
+
+const DAMAGED: BookError = BookError::Damaged("link");
+
+pub(super) fn read(plain: &[u8]) -> Result<Received, BookError> {
+    let mut from = Columns {
+        rest: plain,
+        defaults: 0,
+        rows: Rc::new([]),
+        entries: Vec::new(),
+    };
+    let sheet = from.text()?;
+    let id = from.text()?;
+    if !sound_id(&id) {
+        return Err(DAMAGED);
+    }
+    from.defaults = u32::try_from(from.number()?).map_err(|_| DAMAGED)?;
+    if from.defaults > DEFAULTS_VERSION {
+        return Err(BookError::Newer);
+    }
+    let ranks_left_out = from.number()? == 1;
+    let mut place = 0_usize;
+    for _ in 0..from.number()? {
+        let pattern = match from.number()? {
+            0 => from.text()?,
+            step => {
+                let step = usize::try_from(step).map_err(|_| DAMAGED)?;
+                place = place.checked_add(step - 1).ok_or(DAMAGED)?;
+                // A field that this program's table does not hold yet.
+                fields::at(place).ok_or(BookError::Newer)?.to_owned()
+            }
+        };
+        from.column(&pattern)?;
+    }
+    let mut headlines = Vec::new();
+    for _ in 0..from.number()? {
+        headlines.push(from.headline()?);
+    }
+    if !from.rest.is_empty() {
+        return Err(DAMAGED);
+    }
+    let count = from.entries.len();
+    let book = Book::of(id, from.entries);
+    if book.len() != count {
+        return Err(DAMAGED);
+    }
+    let book = if ranks_left_out {
+        with_ranks(&book)
+    } else {
+        book
+    };
+    let sheet = (!sheet.is_empty()).then(|| sheet.into());
+    Ok(Received {
+        book,
+        sheet,
+        headlines,
+    })
+}
+
+struct Columns<'a> {
+    rest: &'a [u8],
+    defaults: u32,
+    rows: Rc<[Vec<String>]>,
+    entries: Vec<(Key, Entry)>,
+}
+
+impl Columns<'_> {
+    fn number(&mut self) -> Result<u64, BookError> {
+        let mut number = 0_u64;
+        for place in 0..9 {
+            let (byte, rest) = self.rest.split_first().ok_or(DAMAGED)?;
+            self.rest = rest;
+            number |= u64::from(byte & 0x7F) << (7 * place);
+            if byte & 0x80 == 0 {
+                return Ok(number);
+            }
+        }
+        Err(DAMAGED)
+    }
+
+    fn bytes(&mut self, length: u64) -> Result<String, BookError> {
+        let length = usize::try_from(length).map_err(|_| DAMAGED)?;
+        let (text, rest) = self.rest.split_at_checked(length).ok_or(DAMAGED)?;
+        self.rest = rest;
+        String::from_utf8(text.to_vec()).map_err(|_| DAMAGED)
+    }
+
+    fn text(&mut self) -> Result<String, BookError> {
+        let length = self.number()?;
+        self.bytes(length)
+    }
+
+    fn id(&mut self) -> Result<String, BookError> {
+        let number = self.number()?;
+        if number % 2 == 0 {
+            Ok((number / 2).to_string())
+        } else {
+            self.bytes(number / 2)
+        }
+    }
+
+    fn headline(&mut self) -> Result<Headline, BookError> {
+        let id = self.text()?.into();
+        let mut value = || {
+            self.text()?
+                .parse::<f64>()
+                .ok()
+                .filter(|value| value.is_finite())
+                .ok_or(DAMAGED)
+        };
+        Ok(Headline {
+            id,
+            value: value()?,
+            plus: value()?,
+            minus: value()?,
+        })
+    }
+
+    /// The rows of a field's entries, each as its ids.
+    fn rows(&mut self, pattern: &str) -> Result<(), BookError> {
+        let Some(ids) = self.number()?.checked_sub(1) else {
+            return Ok(());
+        };
+        let known = pattern.split('/').filter(|part| *part == "*").count() as u64;
+        if ids != 0 && ids != known {
+            return Err(DAMAGED);
+        }
+        let count = usize::try_from(self.number()?).map_err(|_| DAMAGED)?;
+        if count > MOST_ENTRIES {
+            return Err(BookError::TooLarge);
+        }
+        let mut rows: Vec<Vec<String>> = vec![Vec::new(); count];
+        for _ in 0..ids {
+            for row in &mut rows {
+                row.push(self.id()?);
+            }
+        }
+        self.rows = rows.into();
+        Ok(())
+    }
+
+    fn column(&mut self, pattern: &str) -> Result<(), BookError> {
+        self.rows(pattern)?;
+        let rows = Rc::clone(&self.rows);
+        let count = rows.len();
+        if self.entries.len() + count > MOST_ENTRIES {
+            return Err(BookError::TooLarge);
+        }
+        let first = self.entries.len();
+        for ids in rows.iter() {
+            let key = Key::checked(&filled(pattern, ids))?;
+            let text = match self.number()? {
+                0 => assumed(&key, self.defaults)
+                    .ok_or(BookError::Newer)?
+                    .to_owned(),
+                length => self.bytes(length - 1)?,
+            };
+            if text.len() > LONGEST_TEXT {
+                return Err(BookError::TooLarge);
+            }
+            self.entries.push((key, Entry::new(text)));
+        }
+        if self.number()? == 1 {
+            for place in first..first + count {
+                let flags = self.number()?;
+                let mark = match flags % 4 {
+                    0 => None,
+                    1 => Some(Mark::Point),
+                    2 => Some(Mark::Comma),
+                    _ => return Err(DAMAGED),
+                };
+                let unit = if flags >= 4 {
+                    Some(self.text()?.into())
+                } else {
+                    None
+                };
+                let entry = &mut self.entries[place].1;
+                entry.mark = mark;
+                entry.unit = unit;
+            }
+        }
+        Ok(())
+    }
+}
+
+/// The pattern with its stars filled in, where there are ids for them.
+fn filled(pattern: &str, ids: &[String]) -> String {
+    let mut ids = ids.iter();
+    let parts: Vec<&str> = pattern
+        .split('/')
+        .map(|part| {
+            if part == "*" {
+                ids.next().map_or("*", String::as_str)
+            } else {
+                part
+            }
+        })
+        .collect();
+    parts.join("/")
+}

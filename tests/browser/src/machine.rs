@@ -97,7 +97,7 @@ impl Machine {
                 "--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
                 "--disable-background-networking", "--disable-component-update", "--disable-sync",
                 "--disable-dev-shm-usage", "--force-color-profile=srgb", "--hide-scrollbars",
-                "--window-size=1280,720",
+                "--window-size=1280,720", "--lang=en-GB", "--accept-lang=en-GB,en",
                 format!("--user-data-dir={}", profile.display()),
             ],
         });

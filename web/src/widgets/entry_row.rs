@@ -97,7 +97,8 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
                     { tail(field, &found.tail, blank, tongue.say(frame::ASSUMED)) }
                 }
             </div>
-            { told.map(|fault| error(&id, &text_of(&found), fault)) }
+            // One node whether there is an error or not: a list that grew would move the field and take the cursor from it.
+            if let Some(fault) = told { { error(&id, &text_of(&found), fault) } }
             <Understood at={props.at.clone()} />
         </div>
     }

@@ -84,7 +84,14 @@ fn unit() -> Outcome<Vec<String>> {
         "--no-fail-fast",
     ]))?;
     let counts = Counts::of(&lines);
-    let own = told(cargo(&["test", "--package", "reference-tests", "--lib"]))?;
+    let own = told(cargo(&[
+        "test",
+        "--package",
+        "reference-tests",
+        "--lib",
+        "--test",
+        "workings",
+    ]))?;
     let own = Counts::of(&own);
     let all = Counts {
         passed: counts.passed + own.passed,

@@ -144,10 +144,10 @@ fn marks(state: &State, sizes: &Sizes, paper: &Paper) -> Html {
             { outline(&cab, Line::Outline) }
             { area(&deck, Fill::Metal) }
             { wheels.into_iter().collect::<Html>() }
-            { label(&sheet.wheelbase).map(|said| dimension(at(0.0, 0.0), at(sizes.wheelbase, 0.0), -30.0, &said)) }
-            { label(&sheet.length).map(|said| dimension(at(front, 0.0), at(rear, 0.0), -62.0, &said)) }
-            { label(&sheet.bed_length).map(|said| dimension(at(bed_front, bed_top), at(rear, bed_top), 30.0, &said)) }
-            { label(&sheet.height).map(|said| dimension(at(rear, 0.0), at(rear, sizes.height), -18.0, &said)) }
+            { label(&sheet.wheelbase).map(|said| dimension(at(0.0, 0.0), at(sizes.wheelbase, 0.0), -30.0, &said)).unwrap_or_default() }
+            { label(&sheet.length).map(|said| dimension(at(front, 0.0), at(rear, 0.0), -62.0, &said)).unwrap_or_default() }
+            { label(&sheet.bed_length).map(|said| dimension(at(bed_front, bed_top), at(rear, bed_top), 30.0, &said)).unwrap_or_default() }
+            { label(&sheet.height).map(|said| dimension(at(rear, 0.0), at(rear, sizes.height), -18.0, &said)).unwrap_or_default() }
         </>
     }
 }

@@ -92,7 +92,7 @@ pub fn SettingsPage() -> Html {
             <div class="setting card" key={setting.name}>
                 <span class="legend" id={format!("s-{}", setting.name)}>{ tongue.say(setting.said) }</span>
                 <div class="choices" role="radiogroup" aria-labelledby={format!("s-{}", setting.name)}>{ values.collect::<Html>() }</div>
-                { setting.advice.map(|advice| html! { <p>{ tongue.say(advice) }</p> }) }
+                { setting.advice.map(|advice| html! { <p>{ tongue.say(advice) }</p> }).unwrap_or_default() }
             </div>
         }
     });

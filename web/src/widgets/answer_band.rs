@@ -172,7 +172,7 @@ fn said(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
         Said::Lack(why, key) => html! {
             <p class="band-lack" data-result={found.id.as_ref().map(ToString::to_string)}>
                 { why }
-                { key.as_ref().map(|key| go_key(desk, key, tongue.say(frame::GO_TO_ENTRY))) }
+                { key.as_ref().map(|key| go_key(desk, key, tongue.say(frame::GO_TO_ENTRY))).unwrap_or_default() }
             </p>
         },
         Said::Nothing(tells) => html! { <p class="band-lack">{ *tells }</p> },
@@ -222,12 +222,12 @@ fn keys(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
                 <div class="band-keys">
                     { panel_key(desk, "working", Icon::Working, tongue.say(frame::WORKING), found.working, working) }
                     { panel_key(desk, "work-back", Icon::WorkBack, tongue.say(frame::WORK_BACK), found.working_back, back) }
-                    { first.as_ref().map(|first| check(desk, first, tongue)) }
+                    { first.as_ref().map(|first| check(desk, first, tongue)).unwrap_or_default() }
                 </div>
             }
         }
         Said::Needs { keys, .. } => html! {
-            <div class="band-keys">{ keys.first().map(|(key, name)| next_needed(desk, key, name)) }</div>
+            <div class="band-keys">{ keys.first().map(|(key, name)| next_needed(desk, key, name)).unwrap_or_default() }</div>
         },
         _ => html! {},
     }

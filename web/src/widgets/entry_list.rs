@@ -87,7 +87,7 @@ pub fn EntryList(props: &EntryListProps) -> Html {
     html! {
         <section class="list" data-list={props.list.clone()}>
             if props.titled {
-                <h3 class="list-title">{ words.map(|w| tongue.say(w.title)) }</h3>
+                <h3 class="list-title">{ words.map_or("", |w| tongue.say(w.title)) }</h3>
             }
             <div class="rows">
                 { shown.collect::<Html>() }
@@ -183,9 +183,18 @@ fn ListRow(props: &ListRowProps) -> Html {
     let number = found
         .found
         .as_ref()
-        .map(|said| html! { <span class="num found" data-result={result}>{ said }</span> });
-    let dots = (!found.read_only).then(|| dots(&desk, &row, found.keys, &found.name, tongue));
-    let keys = found.keys.then(|| html! { <RowKeys list={props.list.clone()} id={props.id.clone()} keys={props.keys} first={props.first} last={props.last} /> });
+        .map(|said| html! { <span class="num found" data-result={result}>{ said }</span> })
+        .unwrap_or_default();
+    let dots = if found.read_only {
+        html! {}
+    } else {
+        dots(&desk, &row, found.keys, &found.name, tongue)
+    };
+    let keys = html! {
+        if found.keys {
+            <RowKeys list={props.list.clone()} id={props.id.clone()} keys={props.keys} first={props.first} last={props.last} />
+        }
+    };
     if props.short {
         return html! {
             <div class="list-row" data-row={row.to_string()}>
@@ -212,7 +221,7 @@ fn ListRow(props: &ListRowProps) -> Html {
 }
 
 /// The row's heading: a press folds it up or opens it.
-fn fold(desk: &Desk, row: &Key, found: &RowSlice, number: Option<Html>) -> Html {
+fn fold(desk: &Desk, row: &Key, found: &RowSlice, number: Html) -> Html {
     let (desk, at) = (desk.clone(), row.clone());
     html! {
         <button type="button" class="fold" data-do={format!("fold {row}")}

@@ -86,7 +86,7 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
         <div class={classes!("row", wide.then_some("wide"))} data-standing={standing}>
             <label class="row-label" id={format!("{id}-label")} for={id.clone()}>
                 { words::label(key.as_str(), tongue) }
-                { words::hint(key.as_str(), tongue).map(|hint| html! { <small>{ hint }</small> }) }
+                { words::hint(key.as_str(), tongue).map(|hint| html! { <small>{ hint }</small> }).unwrap_or_default() }
             </label>
             <div class="row-value">
                 if let Some(choices) = choices {
@@ -170,7 +170,7 @@ fn error(id: &str, text: &str, fault: &Fault) -> Html {
     html! {
         <div class="row-note error" id={format!("{id}-error")}>
             { icon(Icon::Warning) }
-            { marked }
+            { marked.unwrap_or_default() }
             <p>{ &fault.said }</p>
         </div>
     }

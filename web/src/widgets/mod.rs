@@ -34,6 +34,8 @@
 //! - `ResultFigure` is one figure within a sentence or a cell; `ResultRow` a row that a press brings into the band.
 //! - A drawing is a static `Plate`: see `drawings`.
 //! - Every widget draws nothing when its key or id is unknown; a page never has to ask whether something is there.
+//! - Inside `html!`, an `Option` that is `None` changes the number of children, and fields beside it lose the cursor:
+//!   write `{ thing.unwrap_or_default() }`, or an `if`, which keep their place when there is nothing to draw.
 //! - Hooks for tests: `data-key` on fields, `data-choice` within them, `data-result` on figures, `data-do` on keys,
 //!   `data-row` and `data-list` on rows and lists, `data-remark` on remarks.
 

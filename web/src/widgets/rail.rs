@@ -105,7 +105,7 @@ pub fn standing(standing: Standing, tongue: Tongue) -> Html {
             tongue.say(frame::WARNING).to_owned(),
         ),
     };
-    html! { <span class={classes!("standing", class)}>{ picture.map(icon) }{ said }</span> }
+    html! { <span class={classes!("standing", class)}>{ picture.map(icon).unwrap_or_default() }{ said }</span> }
 }
 
 /// The panel that is open beside the rail, if one is.

@@ -85,7 +85,7 @@ pub fn Remarks(props: &RemarksProps) -> Html {
             <li class={classes!("remark", class)} data-remark={remark.fact}>
                 { icon(picture) }
                 <p><span class="rank">{ tongue.say(word) }{ ": " }</span>{ remark.said }</p>
-                { go }
+                { go.unwrap_or_default() }
             </li>
         }
     });

@@ -276,7 +276,7 @@ fn result(outcome: &Outcome, found: &Slice, desk: &Desk, tongue: Tongue) -> Html
         <>
             { said }
             <div class="keys">
-                { take }
+                { take.unwrap_or_default() }
                 <button type="button" class="key quiet tall" data-do="leave-it" onclick={leave}>{ tongue.say(frame::LEAVE_IT) }</button>
             </div>
         </>

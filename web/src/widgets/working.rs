@@ -39,7 +39,7 @@ pub fn WorkingPanel(props: &WorkingPanelProps) -> Html {
         html! {
             <div class="working-line" key={at}>
                 { line_of(line, &manner) }
-                { line.source.map(|source| source_of(source, tongue)) }
+                { line.source.map(|source| source_of(source, tongue)).unwrap_or_default() }
             </div>
         }
     });
@@ -47,7 +47,7 @@ pub fn WorkingPanel(props: &WorkingPanelProps) -> Html {
         <section class="panel working" data-working={props.id.clone()}>
             { head(&desk, &told, tongue) }
             <p class="num">{ written(&figure, &manner).whole() }</p>
-            { figure.governing().map(|name| governed(name, figure.contested(), tongue)) }
+            { figure.governing().map(|name| governed(name, figure.contested(), tongue)).unwrap_or_default() }
             { lines.collect::<Html>() }
             { shares(&figure, &book, &desk, tongue) }
         </section>

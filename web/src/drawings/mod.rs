@@ -21,6 +21,7 @@
 
 pub mod geometry;
 pub mod labels;
+pub mod paint;
 pub mod parts;
 pub mod plot;
 pub mod vehicle;

@@ -84,7 +84,7 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
     let id = id_of(&key);
     html! {
         <div class={classes!("row", wide.then_some("wide"))} data-standing={standing}>
-            <label class="row-label" id={format!("{id}-label")} for={id.clone()}>
+            <label class="row-label" id={format!("{id}-label")} for={choices.is_none().then(|| id.clone())}>
                 { words::label(key.as_str(), tongue) }
                 { words::hint(key.as_str(), tongue).map(|hint| html! { <small>{ hint }</small> }).unwrap_or_default() }
             </label>

@@ -197,6 +197,9 @@ pub fn reads(sheet: &str) -> &'static [&'static str] {
 pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
     match (sheet, other) {
         ("paint" | "costs", "vehicle") => Some(&["length", "width", "height"]),
+        // Costs read the purchases: of gearing the chosen axle set, of springs none.
+        ("costs", "gearing") => Some(&["rank", "name", "teeth", "price", "chosen"]),
+        ("costs", "springs") => Some(&[]),
         _ => None,
     }
 }

@@ -1,9 +1,9 @@
 //! The columns of a link: entries put together by field, so that equal things stand beside each other and deflate well.
 //!
-//! In turn: the sheet sent (empty: the whole book), the book's identity, the version of the defaults, whether ranks are left out, then for
-//! each field its place in the table of fields (how far after the one before; 0 for a field that is spelled out), how many entries,
-//! whether their rows are those of the field before, the rows' ids, the texts, the units and marks; then the headline figures. Numbers are written in sevens of bits, the lowest first. A text that is the field's default is
-//! written as 0, any other as its length + 1 and its bytes.
+//! In turn: the sheet sent (empty: the whole book), the book's identity, the version of the defaults, whether ranks are left out; how
+//! many fields there are, and for each its place in the table of fields (how far after the one before; 0 for one that is spelled out), its
+//! rows, and whether units or marks follow; then all texts, the units and marks, and the headline figures. Numbers are written in sevens
+//! of bits, the lowest first.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
@@ -18,6 +18,18 @@ use crate::{Book, DEFAULTS_VERSION, Entry, Key, RANK, field_of};
 struct Column<'a> {
     entries: Vec<(Vec<&'a str>, &'a Key, &'a Entry)>,
 }
+
+impl Column<'_> {
+    /// Whether no entry has a unit or a mark of its own.
+    fn is_plain(&self) -> bool {
+        let mut entries = self.entries.iter();
+        entries.all(|(_, _, entry)| entry.unit.is_none() && entry.mark.is_none())
+    }
+}
+
+/// Stands for the field's default, and at the end of any other text. Neither byte is found in UTF-8.
+pub(super) const DEFAULT: u8 = 0xFE;
+pub(super) const END: u8 = 0xFF;
 
 pub(super) fn written(sent: &Received) -> Vec<u8> {
     let mut out = Writer(Vec::new());
@@ -55,7 +67,14 @@ pub(super) fn written(sent: &Received) -> Vec<u8> {
             .collect();
         out.rows(&rows, &rows_before);
         rows_before = rows;
-        out.entries(column);
+        out.number(u64::from(!column.is_plain()));
+    }
+    // The texts stand together, apart from what says where they belong: each deflates better among its like.
+    for column in columns.values() {
+        out.texts(column);
+    }
+    for column in columns.values().filter(|column| !column.is_plain()) {
+        out.units_and_marks(column);
     }
     out.number(sent.headlines.len() as u64);
     for headline in &sent.headlines {
@@ -162,23 +181,18 @@ impl Writer {
         }
     }
 
-    fn entries(&mut self, column: &Column<'_>) {
+    fn texts(&mut self, column: &Column<'_>) {
         for (_, key, entry) in &column.entries {
             if assumed(key, DEFAULTS_VERSION) == Some(&*entry.text) {
-                self.number(0);
+                self.0.push(DEFAULT);
             } else {
-                self.number(entry.text.len() as u64 + 1);
                 self.0.extend_from_slice(entry.text.as_bytes());
+                self.0.push(END);
             }
         }
-        let plain = column
-            .entries
-            .iter()
-            .all(|(_, _, entry)| entry.unit.is_none() && entry.mark.is_none());
-        self.number(u64::from(!plain));
-        if plain {
-            return;
-        }
+    }
+
+    fn units_and_marks(&mut self, column: &Column<'_>) {
         for (_, _, entry) in &column.entries {
             let mark = match entry.mark {
                 None => 0,

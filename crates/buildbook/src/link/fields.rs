@@ -40,4 +40,37 @@ mod tests {
         assert_eq!(at(0), Some("book/name"));
         assert_eq!(place("vehicle/wheelbase"), Some(10));
     }
+
+    fn ranks(spec: &crate::Spec, above: &str) -> Vec<String> {
+        let lists = spec
+            .items
+            .iter()
+            .filter_map(|item| Some((item.name, item.row?)));
+        lists
+            .flat_map(|(name, row)| {
+                let rows = format!("{above}/{name}/*");
+                let below = ranks(row, &rows);
+                [format!("{rows}/{}", crate::RANK)].into_iter().chain(below)
+            })
+            .collect()
+    }
+
+    #[test]
+    fn every_field_stands_in_the_table() {
+        let missing: Vec<String> = ["book"]
+            .into_iter()
+            .chain(crate::SHEETS)
+            .filter_map(|sheet| Some((sheet, crate::sheets::spec_of(sheet)?)))
+            .flat_map(|(sheet, spec)| {
+                let fields = spec.fields(sheet).into_iter().map(|(pattern, _)| pattern);
+                fields.chain(ranks(spec, sheet)).collect::<Vec<_>>()
+            })
+            .filter(|pattern| place(pattern).is_none())
+            .collect();
+        assert!(
+            missing.is_empty(),
+            "add these lines at the end of fields.txt:\n{}",
+            missing.join("\n")
+        );
+    }
 }

@@ -196,6 +196,24 @@ mod tests {
     }
 
     #[test]
+    fn a_sheet_that_was_sent_finds_what_it_found_at_its_sender() {
+        let book = example::book();
+        let findings = evaluate(&book, None);
+        for sheet in SHEETS {
+            let received = received(&link_of_sheet(&book, sheet, &findings)).unwrap();
+            let there = evaluate(&received.book, None);
+            let (sent, there) = (findings.found(sheet).unwrap(), there.found(sheet).unwrap());
+            assert!(
+                sent.results().count() + sent.amounts().count() > 3,
+                "{sheet}"
+            );
+            assert!(sent.results().eq(there.results()), "{sheet}");
+            assert!(sent.amounts().eq(there.amounts()), "{sheet}");
+            assert_eq!(sent.remarks, there.remarks, "{sheet}");
+        }
+    }
+
+    #[test]
     fn headline_figures_go_along() {
         let book = example::book();
         let findings = evaluate(&book, None);

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use measure::Mark;
 
-use super::columns::{assumed, with_ranks};
+use super::columns::{DEFAULT, END, assumed, with_ranks};
 use super::{Headline, Received, fields};
 use crate::saved::{LONGEST_TEXT, MOST_ENTRIES, sound_id};
 use crate::{Book, BookError, DEFAULTS_VERSION, Entry, Key};
@@ -15,7 +15,6 @@ pub(super) fn read(plain: &[u8]) -> Result<Received, BookError> {
     let mut from = Columns {
         rest: plain,
         defaults: 0,
-        rows: Rc::new([]),
         entries: Vec::new(),
     };
     let sheet = from.text()?;
@@ -28,18 +27,17 @@ pub(super) fn read(plain: &[u8]) -> Result<Received, BookError> {
         return Err(BookError::Newer);
     }
     let ranks_left_out = from.number()? == 1;
-    let mut place = 0_usize;
-    for _ in 0..from.number()? {
-        let pattern = match from.number()? {
-            0 => from.text()?,
-            step => {
-                let step = usize::try_from(step).map_err(|_| DAMAGED)?;
-                place = place.checked_add(step - 1).ok_or(DAMAGED)?;
-                // A field that this program's table does not hold yet.
-                fields::at(place).ok_or(BookError::Newer)?.to_owned()
-            }
-        };
-        from.column(&pattern)?;
+    let columns = from.columns()?;
+    let mut marked = Vec::new();
+    for column in &columns {
+        let first = from.entries.len();
+        from.texts(column)?;
+        if column.marked {
+            marked.push(first..from.entries.len());
+        }
+    }
+    for place in marked.into_iter().flatten() {
+        from.unit_and_mark(place)?;
     }
     let mut headlines = Vec::new();
     for _ in 0..from.number()? {
@@ -69,8 +67,14 @@ pub(super) fn read(plain: &[u8]) -> Result<Received, BookError> {
 struct Columns<'a> {
     rest: &'a [u8],
     defaults: u32,
-    rows: Rc<[Vec<String>]>,
     entries: Vec<(Key, Entry)>,
+}
+
+/// A field and the rows that it has entries in.
+struct Column {
+    pattern: String,
+    rows: Rc<[Vec<String>]>,
+    marked: bool,
 }
 
 impl Columns<'_> {
@@ -125,10 +129,42 @@ impl Columns<'_> {
         })
     }
 
-    /// The rows of a field's entries, each as its ids.
-    fn rows(&mut self, pattern: &str) -> Result<(), BookError> {
+    fn columns(&mut self) -> Result<Vec<Column>, BookError> {
+        let mut columns = Vec::new();
+        let mut place = 0_usize;
+        let mut rows: Rc<[Vec<String>]> = Rc::new([]);
+        let mut entries = 0;
+        for _ in 0..self.number()? {
+            let pattern = match self.number()? {
+                0 => self.text()?,
+                step => {
+                    let step = usize::try_from(step).map_err(|_| DAMAGED)?;
+                    place = place.checked_add(step - 1).ok_or(DAMAGED)?;
+                    // A field that this program's table does not hold yet.
+                    fields::at(place).ok_or(BookError::Newer)?.to_owned()
+                }
+            };
+            if let Some(new) = self.rows(&pattern)? {
+                rows = new.into();
+            }
+            entries += rows.len();
+            if entries > MOST_ENTRIES {
+                return Err(BookError::TooLarge);
+            }
+            let marked = self.number()? == 1;
+            columns.push(Column {
+                pattern,
+                rows: Rc::clone(&rows),
+                marked,
+            });
+        }
+        Ok(columns)
+    }
+
+    /// The rows of a field, each as its ids; `None` for those of the field before.
+    fn rows(&mut self, pattern: &str) -> Result<Option<Vec<Vec<String>>>, BookError> {
         let Some(ids) = self.number()?.checked_sub(1) else {
-            return Ok(());
+            return Ok(None);
         };
         let known = pattern.split('/').filter(|part| *part == "*").count() as u64;
         if ids != 0 && ids != known {
@@ -144,50 +180,50 @@ impl Columns<'_> {
                 row.push(self.id()?);
             }
         }
-        self.rows = rows.into();
-        Ok(())
+        Ok(Some(rows))
     }
 
-    fn column(&mut self, pattern: &str) -> Result<(), BookError> {
-        self.rows(pattern)?;
-        let rows = Rc::clone(&self.rows);
-        let count = rows.len();
-        if self.entries.len() + count > MOST_ENTRIES {
-            return Err(BookError::TooLarge);
-        }
-        let first = self.entries.len();
-        for ids in rows.iter() {
-            let key = Key::checked(&filled(pattern, ids))?;
-            let text = match self.number()? {
-                0 => assumed(&key, self.defaults)
+    fn texts(&mut self, column: &Column) -> Result<(), BookError> {
+        for ids in column.rows.iter() {
+            let key = Key::checked(&filled(&column.pattern, ids))?;
+            let text = if self.rest.first() == Some(&DEFAULT) {
+                self.rest = &self.rest[1..];
+                assumed(&key, self.defaults)
                     .ok_or(BookError::Newer)?
-                    .to_owned(),
-                length => self.bytes(length - 1)?,
+                    .to_owned()
+            } else {
+                let length = self
+                    .rest
+                    .iter()
+                    .position(|byte| *byte == END)
+                    .ok_or(DAMAGED)?;
+                let text = self.bytes(length as u64)?;
+                self.rest = &self.rest[1..];
+                text
             };
             if text.len() > LONGEST_TEXT {
                 return Err(BookError::TooLarge);
             }
             self.entries.push((key, Entry::new(text)));
         }
-        if self.number()? == 1 {
-            for place in first..first + count {
-                let flags = self.number()?;
-                let mark = match flags % 4 {
-                    0 => None,
-                    1 => Some(Mark::Point),
-                    2 => Some(Mark::Comma),
-                    _ => return Err(DAMAGED),
-                };
-                let unit = if flags >= 4 {
-                    Some(self.text()?.into())
-                } else {
-                    None
-                };
-                let entry = &mut self.entries[place].1;
-                entry.mark = mark;
-                entry.unit = unit;
-            }
-        }
+        Ok(())
+    }
+
+    fn unit_and_mark(&mut self, place: usize) -> Result<(), BookError> {
+        let flags = self.number()?;
+        let mark = match flags % 4 {
+            0 => None,
+            1 => Some(Mark::Point),
+            2 => Some(Mark::Comma),
+            _ => return Err(DAMAGED),
+        };
+        let unit = if flags >= 4 {
+            Some(self.text()?.into())
+        } else {
+            None
+        };
+        let entry = &mut self.entries.get_mut(place).ok_or(DAMAGED)?.1;
+        (entry.mark, entry.unit) = (mark, unit);
         Ok(())
     }
 }

@@ -52,10 +52,16 @@ pub(super) fn vulgar_fraction(c: char) -> Option<(u32, u32)> {
 }
 
 /// The spelling of a unit that names are compared in: lower case, no spaces, dots, hyphens or carets, plain digits for
-/// raised ones.
-pub(crate) fn unit_spelling(written: &[char]) -> String {
-    let mut spelling = String::with_capacity(written.len());
-    for &c in written {
+/// raised ones, a stroke for a spoken `per`.
+pub(super) fn spell(spelling: &mut String, written: &[char]) {
+    spelling.clear();
+    let mut at = 0;
+    while let Some(&c) = written.get(at) {
+        if c == ' ' && is_spoken_per(&written[at..]) {
+            spelling.push('/');
+            at += 4;
+            continue;
+        }
         match plain(c) {
             ' ' | '.' | '·' | '⋅' | '•' | '*' | '-' | '^' | '⁻' => {}
             '¹' => spelling.push('1'),
@@ -67,12 +73,23 @@ pub(crate) fn unit_spelling(written: &[char]) -> String {
             'ℓ' => spelling.push('l'),
             '℃' => spelling.push_str("°c"),
             '℉' => spelling.push_str("°f"),
-            '\'' if spelling.ends_with('\'') => {
+            '\'' if spelling.ends_with('\'') && at > 0 && written[at - 1] != ' ' => {
                 spelling.pop();
                 spelling.push('"');
             }
+            c if c.is_ascii() => spelling.push(c.to_ascii_lowercase()),
             c => spelling.extend(c.to_lowercase()),
         }
+        at += 1;
     }
-    spelling
+}
+
+/// Whether the space that stands first is followed by the word `per`.
+fn is_spoken_per(written: &[char]) -> bool {
+    let is = |place: usize, letter: char| {
+        written
+            .get(place)
+            .is_some_and(|c| c.eq_ignore_ascii_case(&letter))
+    };
+    is(1, 'p') && is(2, 'e') && is(3, 'r') && written.get(4).is_none_or(|c| *c == ' ')
 }

@@ -59,12 +59,15 @@ impl Cursor<'_> {
         true
     }
 
-    pub(super) fn take_digits(&mut self) -> String {
+    /// Takes digits as a whole number, the greatest there is where they are too many; none where there is no digit.
+    pub(super) fn take_whole(&mut self) -> Option<u64> {
         let start = self.at;
-        while self.digit_at(0) {
+        let mut whole = 0u64;
+        while let Some(digit) = self.peek().and_then(|c| c.to_digit(10)) {
+            whole = whole.saturating_mul(10).saturating_add(u64::from(digit));
             self.at += 1;
         }
-        self.chars[start..self.at].iter().collect()
+        (self.at > start).then_some(whole)
     }
 
     /// Whether a number begins here.

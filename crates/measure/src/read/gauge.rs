@@ -56,11 +56,11 @@ impl Gauge {
     pub fn thickness(self, number: i32) -> Option<f64> {
         let inches = match self {
             Self::StandardWire => {
-                let place = usize::try_from(number + 6).ok()?;
+                let place = usize::try_from(number.checked_add(6)?).ok()?;
                 f64::from(*STANDARD_WIRE.get(place)?) / 10_000.0
             }
             Self::ManufacturersStandard => {
-                let place = usize::try_from(number - 3).ok()?;
+                let place = usize::try_from(number.checked_sub(3)?).ok()?;
                 let ounces = f64::from(*STATUTE_QUARTER_OUNCES.get(place)?) / 4.0;
                 ounces / 16.0 / POUNDS_PER_SQUARE_FOOT_INCH
             }

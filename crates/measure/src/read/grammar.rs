@@ -326,21 +326,20 @@ fn gauge(cursor: &mut Cursor<'_>) -> Result<Option<Amount>, Fault> {
     let mut series = gauge_name(cursor)?;
     cursor.skip_gap();
     let start = cursor.at;
-    let digits = cursor.take_digits();
+    let digits = cursor.take_whole();
     let noughts =
         cursor.peek() == Some('/') && cursor.peek_at(1) == Some('0') && !cursor.digit_at(2);
     cursor.at += 2 * usize::from(noughts);
     let end = cursor.at;
     cursor.skip_gap();
-    if series.is_none() && !digits.is_empty() {
+    if series.is_none() && digits.is_some() {
         series = gauge_name(cursor)?;
     }
-    let Some(gauge) = series.filter(|_| !digits.is_empty()) else {
+    let (Some(gauge), Some(digits)) = (series, digits) else {
         cursor.at = back;
         return Ok(None);
     };
-    let number = digits
-        .parse::<i32>()
+    let number = i32::try_from(digits)
         .ok()
         .map(|number| if noughts { 1 - number } else { number });
     match number.filter(|number| gauge.thickness(*number).is_some()) {

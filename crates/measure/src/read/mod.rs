@@ -105,11 +105,8 @@ pub fn read(text: &str, ask: &Ask) -> Result<Reading, EntryError> {
 }
 
 fn understood(text: &str, ask: &Ask) -> Result<Reading, Fault> {
-    let chars: Vec<char> = text
-        .chars()
-        .take(LONGEST + 1)
-        .map(characters::plain)
-        .collect();
+    let mut chars = Vec::with_capacity(text.len().min(LONGEST + 1));
+    chars.extend(text.chars().take(LONGEST + 1).map(characters::plain));
     if chars.len() > LONGEST {
         return Err((
             LONGEST..LONGEST + 1,
@@ -162,17 +159,19 @@ fn either_mark(entry: &Entry, ask: &Ask, sign: Mark) -> Result<Reading, Fault> {
 impl Entry {
     /// Every number in the entry.
     fn numbers(&self) -> impl Iterator<Item = &number::Number> {
-        let amount: Vec<&number::Number> = match &self.amount {
-            Amount::Parts(parts) => parts.iter().map(|part| &part.number).collect(),
-            Amount::Gauge { .. } => Vec::new(),
-            Amount::Fraction(number) => vec![number],
-            Amount::Quotient { over, under, .. } => vec![over, under],
+        let (parts, two): (&[grammar::Term], [Option<&number::Number>; 2]) = match &self.amount {
+            Amount::Parts(parts) => (parts, [None, None]),
+            Amount::Gauge { .. } => (&[], [None, None]),
+            Amount::Fraction(number) => (&[], [Some(number), None]),
+            Amount::Quotient { over, under, .. } => (&[], [Some(over), Some(under)]),
         };
-        let tolerance: Vec<&number::Number> = match &self.tolerance {
-            Tolerance::Blank | Tolerance::Exact => Vec::new(),
-            Tolerance::Both(bound) => vec![&bound.term.number],
-            Tolerance::Sides { plus, minus } => vec![&plus.term.number, &minus.term.number],
+        let bounds = match &self.tolerance {
+            Tolerance::Blank | Tolerance::Exact => [None, None],
+            Tolerance::Both(bound) => [Some(bound), None],
+            Tolerance::Sides { plus, minus } => [Some(plus), Some(minus)],
         };
-        amount.into_iter().chain(tolerance)
+        let of_parts = parts.iter().map(|part| &part.number);
+        let of_bounds = bounds.into_iter().flatten().map(|bound| &bound.term.number);
+        of_parts.chain(two.into_iter().flatten()).chain(of_bounds)
     }
 }

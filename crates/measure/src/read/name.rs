@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use super::characters::unit_spelling;
+use super::characters::spell;
 use super::cursor::{Cursor, Fault};
 use super::error::EntryProblem;
 use crate::kind::Kind;
@@ -61,9 +61,9 @@ fn is_called(unit: &Unit, spelling: &str) -> bool {
 
 /// The end and the spelling of the longest run of characters from here that `is_known` accepts.
 fn longest(cursor: &Cursor<'_>, is_known: impl Fn(&str) -> bool) -> Option<(usize, String)> {
+    let mut spelling = String::with_capacity(LONGEST);
     let start = cursor.at;
-    let furthest = cursor.chars.len().min(start + LONGEST);
-    (start + 1..=furthest).rev().find_map(|end| {
+    (start + 1..=run(cursor)).rev().find_map(|end| {
         let (last, next) = (cursor.chars[end - 1], cursor.chars.get(end));
         let cuts_word = last.is_alphabetic()
             && next.is_some_and(|c| c.is_alphabetic() || matches!(c, '²' | '³' | '⁴'));
@@ -72,24 +72,39 @@ fn longest(cursor: &Cursor<'_>, is_known: impl Fn(&str) -> bool) -> Option<(usiz
         if cuts_word || cuts_number || loose_end {
             return None;
         }
-        let spelling = with_per(&cursor.chars[start..end]);
-        is_known(&spelling).then_some((end, spelling))
+        // `per` is spoken between words: the space before it belongs to it, also where the name begins with it.
+        let from = if start > 0 && cursor.chars[start - 1] == ' ' {
+            start - 1
+        } else {
+            start
+        };
+        spell(&mut spelling, &cursor.chars[from..end]);
+        is_known(&spelling).then(|| (end, spelling.clone()))
     })
 }
 
-/// The spelling, with a spoken `per` as a stroke: `lb per in`.
-fn with_per(written: &[char]) -> String {
-    let spelling: Vec<String> = written
-        .split(|c| *c == ' ')
-        .map(|word| {
-            if unit_spelling(word) == "per" {
-                "/".to_owned()
-            } else {
-                unit_spelling(word)
-            }
-        })
-        .collect();
-    spelling.concat()
+/// The end of the characters from here that can stand in one name of a unit. Digits stand in it only as powers and in `1/min`.
+fn run(cursor: &Cursor<'_>) -> usize {
+    let furthest = cursor.chars.len().min(cursor.at + LONGEST);
+    let mut end = cursor.at;
+    while end < furthest {
+        let c = cursor.chars[end];
+        let before = if end > cursor.at {
+            cursor.chars[end - 1]
+        } else {
+            '/'
+        };
+        let ends = match c {
+            '0'..='9' => !(before.is_alphabetic() || matches!(before, '^' | '/' | '-')),
+            '+' | '±' | ',' | ';' | ':' | '(' | ')' | '=' => true,
+            _ => super::characters::vulgar_fraction(c).is_some(),
+        };
+        if ends {
+            break;
+        }
+        end += 1;
+    }
+    end
 }
 
 /// Of units that share a name, the one that the book's system means; and the other one where the system is neither.

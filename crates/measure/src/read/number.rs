@@ -106,42 +106,41 @@ fn vulgar(cursor: &mut Cursor<'_>) -> Option<Number> {
 fn over(cursor: &mut Cursor<'_>, numerator: f64) -> Result<(f64, u32), Fault> {
     cursor.at += 1;
     let start = cursor.at;
-    let digits = cursor.take_digits();
-    let below: u32 = digits
-        .parse()
-        .map_err(|_| (start..cursor.at, EntryProblem::Fraction))?;
+    let below = cursor
+        .take_whole()
+        .and_then(|below| u32::try_from(below).ok());
     // `5/16.5` is neither a fraction nor a decimal.
     let more = cursor.peek().and_then(mark_of).is_some() && cursor.digit_at(1);
-    if below == 0 || more {
-        return Err((start..cursor.at, EntryProblem::Fraction));
+    match below.filter(|below| *below > 0 && !more) {
+        Some(below) => Ok((numerator / f64::from(below), below)),
+        None => Err((start..cursor.at, EntryProblem::Fraction)),
     }
-    Ok((numerator / f64::from(below), below))
 }
 
 /// The fraction of a mixed number: ` 1/4`, `-1/4`, `¾`, ` ¾`; nothing is taken where there is none.
 fn mixed_part(cursor: &mut Cursor<'_>) -> Result<Option<(f64, u32, Range<usize>)>, Fault> {
     let back = cursor.at;
-    if matches!(cursor.peek(), Some(' ' | '-')) {
-        let gap = cursor.peek() == Some(' ');
-        cursor.at += 1;
-        if gap {
-            cursor.skip_gap();
-        }
+    if cursor.take(' ') {
+        cursor.skip_gap();
+    } else {
+        cursor.take('-');
     }
     let start = cursor.at;
     if let Some(fraction) = vulgar(cursor) {
         let below = fraction.denominator.unwrap_or(1);
         return Ok(Some((fraction.value(Mark::Point), below, fraction.at)));
     }
-    if start > back {
-        let digits = cursor.take_digits();
-        if !digits.is_empty() && cursor.peek() == Some('/') && cursor.digit_at(1) {
-            let numerator = digits
-                .parse()
-                .map_err(|_| (start..cursor.at, EntryProblem::Fraction))?;
-            let (value, below) = over(cursor, numerator)?;
-            return Ok(Some((value, below, start..cursor.at)));
-        }
+    if start > back
+        && let Some(numerator) = cursor.take_whole()
+        && cursor.peek() == Some('/')
+        && cursor.digit_at(1)
+    {
+        #[allow(
+            clippy::cast_precision_loss,
+            reason = "a fraction of so many parts is refused as improper"
+        )]
+        let (value, below) = over(cursor, numerator as f64)?;
+        return Ok(Some((value, below, start..cursor.at)));
     }
     cursor.at = back;
     Ok(None)
@@ -159,7 +158,7 @@ struct Figures {
 impl Figures {
     fn take(cursor: &mut Cursor<'_>) -> Result<Self, Fault> {
         let mut figures = Self {
-            text: Vec::new(),
+            text: Vec::with_capacity(8),
             spaced: false,
             exponent: None,
         };
@@ -207,7 +206,10 @@ impl Figures {
         }
         let negative = cursor.peek_at(1) == Some('-');
         cursor.at += 1 + usize::from(signed);
-        let size = cursor.take_digits().parse::<i32>().unwrap_or(i32::MAX / 2);
+        let size = cursor
+            .take_whole()
+            .and_then(|size| i32::try_from(size).ok())
+            .unwrap_or(i32::MAX / 2);
         self.exponent = Some(if negative { -size } else { size });
     }
 
@@ -232,14 +234,19 @@ impl Figures {
 
     /// The number with this place in `text` as its decimal mark, all other marks dropped.
     fn decimal(&self, place: Option<usize>) -> f64 {
-        let mut plain = String::with_capacity(self.text.len() + 8);
-        for (index, (_, c)) in self.text.iter().enumerate() {
-            if c.is_ascii_digit() {
-                plain.push(*c);
-            } else if Some(index) == place {
-                plain.push('.');
-            }
+        let digits = || self.text.iter().filter_map(|(_, c)| c.to_digit(10));
+        let behind = place.map_or(0, |place| self.text.len() - place - 1);
+        // Up to fifteen digits, whole number and power of ten are both exact, and so is the rounding of their quotient.
+        if self.text.len() <= 15 && self.exponent.is_none() {
+            let whole = digits().fold(0u64, |whole, digit| whole * 10 + u64::from(digit));
+            let power = digits().take(behind).fold(1u64, |power, _| power * 10);
+            #[allow(clippy::cast_precision_loss, reason = "both are below 2^53")]
+            return whole as f64 / power as f64;
         }
+        let mut plain: String = digits()
+            .filter_map(|digit| char::from_digit(digit, 10))
+            .collect();
+        plain.insert(plain.len() - behind, '.');
         if let Some(exponent) = self.exponent {
             plain.push_str(&format!("e{exponent}"));
         }

@@ -16,15 +16,33 @@ const THIN: char = '\u{202F}';
 
 /// The power of ten of the first figure, and that figure; nought has none.
 ///
-/// Twelve figures are looked at, so that the last bits of a conversion (0.000 999 999 999 999 9) do not count.
+/// What is nearer than the twelfth figure counts as reached, so that the last bits of a conversion (0.000 999 999 999 999 9) do
+/// not matter.
 pub(super) fn first_figure(value: f64) -> Option<(i32, u32)> {
     if value == 0.0 || !value.is_finite() {
         return None;
     }
-    let written = format!("{:.11e}", value.abs());
-    let (figures, exponent) = written.split_once('e')?;
-    let first = figures.chars().next()?.to_digit(10)?;
-    Some((exponent.parse().ok()?, first))
+    #[allow(
+        clippy::cast_possible_truncation,
+        reason = "a power of ten of a number is between -324 and 308"
+    )]
+    let mut power = value.abs().log10().floor() as i32;
+    // In two steps, for the power of the smallest numbers is itself too small to divide by.
+    let scaled = |power: i32| {
+        value.abs() / 10f64.powi(power / 2) / 10f64.powi(power - power / 2) * (1.0 + 5e-12)
+    };
+    if scaled(power) >= 10.0 {
+        power += 1;
+    } else if scaled(power) < 1.0 {
+        power -= 1;
+    }
+    #[allow(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "between 1 and 10"
+    )]
+    let first = scaled(power) as u32;
+    Some((power, first.clamp(1, 9)))
 }
 
 /// The power of ten a ± is rounded to: one figure, two where the first is a 1.

@@ -253,6 +253,17 @@ fn gauges_give_the_thickness_of_their_series() {
         understood("16 ga", &american).value,
         2.5 / 41.82 * 0.0254
     ));
+    for text in [
+        "2147483647 SWG",
+        "2147483647/0 SWG",
+        "99999999999999999999 ga",
+        "39 ga",
+    ] {
+        assert_eq!(
+            read(text, &american).unwrap_err().why,
+            EntryProblem::UnknownGauge
+        );
+    }
     for text in ["16 gauge", "gauge 16"] {
         assert_eq!(
             read(text, &american).unwrap_err().why,

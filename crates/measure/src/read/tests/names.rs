@@ -4,8 +4,14 @@ use super::understood;
 use crate::kind::Kind;
 use crate::manner::{Manner, System};
 use crate::mark::Mark;
-use crate::read::characters::unit_spelling;
+use crate::read::characters::spell;
 use crate::read::{Ask, read};
+
+fn unit_spelling(written: &[char]) -> String {
+    let mut spelling = String::new();
+    spell(&mut spelling, written);
+    spelling
+}
 
 #[test]
 fn every_unit_is_known_by_its_symbol_and_spelt_names() {

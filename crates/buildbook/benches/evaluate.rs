@@ -13,6 +13,7 @@ fn evaluation(c: &mut Criterion) {
     for (what, key, text) in [
         ("wheelbase", "vehicle/wheelbase", "3190"),
         ("final drive", "gearing/final_drive", "4.3"),
+        ("a leaf", "springs/springs/1/leaves/1/thickness", "6.1"),
         ("a name", "paint/name", "x"),
     ] {
         let edit: Edit = book.setting(key, Some(text.into()));

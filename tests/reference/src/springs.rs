@@ -147,7 +147,7 @@ fn handbook(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
             return all.ok_or_else(|| "an arch is missing".into());
         }
         "common_curve" => {
-            let curve = springs::common_curvature(&pack).ok_or("an arch is missing")?;
+            let curve = pack.common_curvature().ok_or("an arch is missing")?;
             return one(curve.value());
         }
         "even_nip" => return one(springs::even_nip(&pack, &si(inputs, "load")?).value()),

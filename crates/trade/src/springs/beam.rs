@@ -4,7 +4,7 @@ use measure::{Force, Kind, Length, SpringRate, Stress, Table, Torque, Traced};
 
 use super::contact::{Half, HalfLeaf, half};
 use super::leaf::{LeafKind, Pack};
-use super::{arch, source};
+use super::source;
 
 /// What the leaf-by-leaf beam says of a spring under a load.
 #[derive(Clone)]
@@ -49,11 +49,11 @@ impl Beam {
         let mut shapes = Vec::new();
         for leaf in working {
             let (front, rear) = pack.active_halves(leaf);
-            inputs.push(Box::new(leaf.second_moment()));
+            inputs.push(Box::new(pack.second_moment(leaf)));
             inputs.push(Box::new(front));
             inputs.push(Box::new(rear));
             let bears_late = leaf.kind == LeafKind::Helper;
-            let curve = arch::loose_curvature(leaf);
+            let curve = pack.curvature(leaf);
             let gap = leaf.gap.clone().filter(|_| bears_late);
             shapes.push(match (gap, curve) {
                 (Some(gap), _) => {
@@ -270,7 +270,7 @@ pub fn tight_rate(pack: &Pack) -> SpringRate {
     ];
     for leaf in pack.carrying() {
         let (front, rear) = pack.active_halves(leaf);
-        inputs.push(Box::new(leaf.second_moment()));
+        inputs.push(Box::new(pack.second_moment(leaf)));
         inputs.push(Box::new(front));
         inputs.push(Box::new(rear));
     }

@@ -1,9 +1,9 @@
 //! The handbook method: one rate for the whole pack, with a factor for how its leaves end.
 
-use measure::{Force, Kind, Length, PerLength, Ratio, SecondMoment, SpringRate, Stress};
+use measure::{Force, Kind, Length, Ratio, SecondMoment, SpringRate, Stress};
 
 use super::leaf::{Leaf, LeafKind, Pack};
-use super::{arch, source};
+use super::source;
 use crate::TradeError;
 
 /// How the tips of the leaves are cut, which says how far the pack is from a spring of even stress.
@@ -96,30 +96,20 @@ pub fn rate_of<'a>(
     leaves: impl Iterator<Item = &'a Leaf>,
     stiffening: &Ratio,
 ) -> SpringRate {
-    let moments: Vec<SecondMoment> = leaves.map(Leaf::second_moment).collect();
-    let sum = sum_of_moments(&moments);
+    let moments: Vec<SecondMoment> = leaves.map(|leaf| pack.second_moment(leaf)).collect();
+    let sum = SecondMoment::sum_of(moments.iter())
+        .of_kind(Kind::SecondMoment)
+        .called("ΣI");
+    rate_with(pack, &sum, stiffening)
+}
+
+fn rate_with(pack: &Pack, sum: &SecondMoment, stiffening: &Ratio) -> SpringRate {
     let (a, b) = (pack.active_front(), pack.active_rear());
     let span = &a + &b;
     (&pack.modulus * sum * stiffening * span * 2.0 / ((&a * &b) * (&a * &b)))
         .of_kind(Kind::SpringRate)
         .cited(&source::HANDBOOK_RATE)
         .called("k")
-}
-
-fn sum_of_moments(moments: &[SecondMoment]) -> SecondMoment {
-    SecondMoment::sum_of(moments.iter())
-        .of_kind(Kind::SecondMoment)
-        .called("ΣI")
-}
-
-fn carrying_moment(pack: &Pack) -> SecondMoment {
-    let moments: Vec<_> = pack.carrying().map(Leaf::second_moment).collect();
-    sum_of_moments(&moments)
-}
-
-fn working_moment(pack: &Pack) -> SecondMoment {
-    let moments: Vec<_> = pack.working().iter().map(Leaf::second_moment).collect();
-    sum_of_moments(&moments)
 }
 
 /// How the travel grows with the load: one rate, or two when a helper comes in.
@@ -202,7 +192,7 @@ impl LoadLine {
 /// # Errors
 /// [`TradeError::HelperWithoutGap`] when a helper has neither a gap nor an arch.
 pub fn load_line(pack: &Pack, stiffening: &Ratio) -> Result<LoadLine, TradeError> {
-    let rate = rate_of(pack, pack.carrying(), stiffening);
+    let rate = rate_with(pack, pack.carrying_moment(), stiffening);
     let Some(helper) = pack.helper() else {
         return Ok(LoadLine::straight(rate));
     };
@@ -212,7 +202,7 @@ pub fn load_line(pack: &Pack, stiffening: &Ratio) -> Result<LoadLine, TradeError
     let travel = (gap * arms / (front * rear)).called("δ_h");
     let travel = travel.greatest(&Length::exact(0.0));
     let load = (&rate * travel).of_kind(Kind::Force).called("F_h");
-    let with_helper = rate_of(pack, pack.working().iter(), stiffening).called("k_h");
+    let with_helper = rate_with(pack, pack.working_moment(), stiffening).called("k_h");
     Ok(LoadLine {
         rate,
         helper: Some(HelperStep {
@@ -232,38 +222,11 @@ fn helper_gap(pack: &Pack, helper: &Leaf) -> Result<Length, TradeError> {
         .iter()
         .position(|leaf| core::ptr::eq(leaf, helper))
         .map_or(0, |place| place + 1);
-    let (Some(own), Some(pack_curve)) = (arch::loose_curvature(helper), common_curvature(pack))
-    else {
+    let (Some(own), Some(pack_curve)) = (pack.curvature(helper), pack.common_curvature()) else {
         return Err(TradeError::HelperWithoutGap { leaf: number });
     };
     let (front, rear) = pack.active_halves(helper);
     Ok((pack_curve - own) * front * rear / 2.0)
-}
-
-/// Curve that the carrying leaves settle on when they are bolted together; none when a loose arch is missing.
-///
-/// κ0 = Σ(I κ) / ΣI
-///
-/// # Units
-/// Per metre.
-/// # Valid range
-/// Leaves that touch all along.
-/// # Errors
-/// None.
-/// # Source
-/// SAE HS-788 (assembly stress).
-#[must_use]
-pub fn common_curvature(pack: &Pack) -> Option<PerLength> {
-    let mut weighted = Vec::new();
-    for leaf in pack.carrying() {
-        weighted.push(leaf.second_moment() * arch::loose_curvature(leaf)?);
-    }
-    let sum = measure::Quantity::sum_of(weighted.iter());
-    Some(
-        (sum / carrying_moment(pack))
-            .cited(&source::NIP_STRESS)
-            .called("κ₀"),
-    )
 }
 
 /// Stress that bolting the pack together locks into a leaf; positive where the load will add to it.
@@ -280,8 +243,8 @@ pub fn common_curvature(pack: &Pack) -> Option<PerLength> {
 /// SAE HS-788 (assembly stress).
 #[must_use]
 pub fn nip_stress(pack: &Pack, leaf: &Leaf) -> Option<Stress> {
-    let own = arch::loose_curvature(leaf)?;
-    let common = common_curvature(pack)?;
+    let own = pack.curvature(leaf)?;
+    let common = pack.common_curvature()?;
     Some(
         (&pack.modulus * &leaf.thickness * (own - common) / 2.0)
             .of_kind(Kind::Stress)
@@ -312,7 +275,7 @@ fn seat_moment(pack: &Pack, load: &Force) -> measure::Torque {
 /// 4 kN on six leaves 60 × 8 mm over 1200 mm: 312.5 N/mm².
 #[must_use]
 pub fn load_stress(pack: &Pack, leaf: &Leaf, load: &Force, line: &LoadLine) -> Stress {
-    let of = |load: &Force, sum: SecondMoment| {
+    let of = |load: &Force, sum: &SecondMoment| {
         (seat_moment(pack, load) * &leaf.thickness / (sum * 2.0))
             .of_kind(Kind::Stress)
             .cited(&source::SHARED_CURVE)
@@ -320,13 +283,13 @@ pub fn load_stress(pack: &Pack, leaf: &Leaf, load: &Force, line: &LoadLine) -> S
     let helps = leaf.kind == LeafKind::Helper;
     match line.reached(load) {
         None if helps => Stress::exact(0.0),
-        None => of(load, carrying_moment(pack)).called("σ"),
+        None => of(load, pack.carrying_moment()).called("σ"),
         Some(step) => {
-            let later = of(&(load - &step.load), working_moment(pack));
+            let later = of(&(load - &step.load), pack.working_moment());
             if helps {
                 later.called("σ")
             } else {
-                (of(&step.load, carrying_moment(pack)) + later).called("σ")
+                (of(&step.load, pack.carrying_moment()) + later).called("σ")
             }
         }
     }
@@ -360,7 +323,7 @@ pub fn stress(pack: &Pack, leaf: &Leaf, load: &Force, line: &LoadLine) -> Stress
 #[must_use]
 pub fn load_at_stress(pack: &Pack, allowed: &Stress) -> Force {
     let (a, b) = (pack.active_front(), pack.active_rear());
-    let sum = carrying_moment(pack);
+    let sum = pack.carrying_moment();
     let limits: Vec<(&'static str, Force)> = pack
         .carrying()
         .zip(LEAF_NAMES)
@@ -369,7 +332,7 @@ pub fn load_at_stress(pack: &Pack, allowed: &Stress) -> Force {
                 Some(nip) => allowed - nip,
                 None => allowed.clone(),
             };
-            let load = left * &sum * 2.0 * (&a + &b) / (&leaf.thickness * (&a * &b));
+            let load = left * sum * 2.0 * (&a + &b) / (&leaf.thickness * (&a * &b));
             (name, load.of_kind(Kind::Force))
         })
         .collect();
@@ -399,7 +362,7 @@ pub const LEAF_NAMES: [&str; 24] = [
 #[must_use]
 pub fn even_nip(pack: &Pack, load: &Force) -> Length {
     let span = pack.active_front() + pack.active_rear();
-    (load * span.cubed() / (&pack.modulus * carrying_moment(pack) * 96.0))
+    (load * span.cubed() / (&pack.modulus * pack.carrying_moment() * 96.0))
         .of_kind(Kind::Length)
         .cited(&source::FULL_LENGTH_LEAVES)
         .called("c")

@@ -1,8 +1,10 @@
 //! A leaf, and the pack that it is bolted into.
 
-use measure::{Kind, Length, Ratio, SecondMoment, SectionModulus, Stress};
+use std::rc::Rc;
 
-use super::source;
+use measure::{Kind, Length, PerLength, Quantity, Ratio, SecondMoment, SectionModulus, Stress};
+
+use super::{arch, source};
 use crate::TradeError;
 
 /// What a leaf does in the pack.
@@ -111,6 +113,20 @@ pub struct Pack {
     leaves: Vec<Leaf>,
     /// Where the main leaf stands in `leaves`.
     main: usize,
+    /// What every formula asks of a leaf, worked out once.
+    known: Rc<[Known]>,
+    /// Sum of the second moments of the leaves that carry, and of all that work.
+    sums: [SecondMoment; 2],
+    /// The curve that the carrying leaves settle on.
+    common: Option<PerLength>,
+}
+
+/// What the formulas ask of a leaf.
+#[derive(Debug)]
+struct Known {
+    second_moment: SecondMoment,
+    curvature: Option<PerLength>,
+    active: (Length, Length),
 }
 
 /// The shortest half of a leaf that still bends, beyond the edge of the seat.
@@ -144,11 +160,35 @@ impl Pack {
         working.sort_by_key(|(place, _)| (*place != main, *place));
         let rebound = above.len();
         above.append(&mut working);
+        let leaves: Vec<Leaf> = above.into_iter().map(|(_, leaf)| leaf).collect();
+        let known: Rc<[Known]> = leaves
+            .iter()
+            .map(|leaf| Known {
+                second_moment: leaf.second_moment(),
+                curvature: arch::loose_curvature(leaf),
+                active: (active(&leaf.front, &dead), active(&leaf.rear, &dead)),
+            })
+            .collect();
+        let sum = |helpers: bool| {
+            let moments = leaves[rebound..]
+                .iter()
+                .zip(&known[rebound..])
+                .filter(|(leaf, _)| helpers || leaf.kind != LeafKind::Helper)
+                .map(|(_, known)| &known.second_moment);
+            SecondMoment::sum_of(moments)
+                .of_kind(Kind::SecondMoment)
+                .called("ΣI")
+        };
+        let sums = [sum(false), sum(true)];
+        let common = common_curvature(&leaves[rebound..], &known[rebound..], &sums[0]);
         Ok(Self {
             modulus,
             dead,
-            leaves: above.into_iter().map(|(_, leaf)| leaf).collect(),
+            leaves,
             main: rebound,
+            known,
+            sums,
+            common,
         })
     }
 
@@ -200,25 +240,74 @@ impl Pack {
     /// Length of the front half that bends.
     #[must_use]
     pub fn active_front(&self) -> Length {
-        self.active(&self.main().front).called("a")
+        self.known[self.main].active.0.clone().called("a")
     }
 
     /// Length of the rear half that bends.
     #[must_use]
     pub fn active_rear(&self) -> Length {
-        self.active(&self.main().rear).called("b")
+        self.known[self.main].active.1.clone().called("b")
     }
 
-    fn active(&self, half: &Length) -> Length {
-        if self.dead.value() == 0.0 && self.dead.plus() == 0.0 {
-            half.clone()
-        } else {
-            half - &self.dead / 2.0
+    /// Both halves of a leaf as they bend.
+    pub(super) fn active_halves(&self, leaf: &Leaf) -> (Length, Length) {
+        match self.known(leaf) {
+            Some(known) => known.active.clone(),
+            None => (
+                active(&leaf.front, &self.dead),
+                active(&leaf.rear, &self.dead),
+            ),
         }
     }
 
-    pub(super) fn active_halves(&self, leaf: &Leaf) -> (Length, Length) {
-        (self.active(&leaf.front), self.active(&leaf.rear))
+    /// Second moment of a leaf's section.
+    pub(super) fn second_moment(&self, leaf: &Leaf) -> SecondMoment {
+        self.known(leaf)
+            .map_or_else(|| leaf.second_moment(), |known| known.second_moment.clone())
+    }
+
+    /// Curve of a leaf lying loose.
+    pub(super) fn curvature(&self, leaf: &Leaf) -> Option<PerLength> {
+        self.known(leaf).map_or_else(
+            || arch::loose_curvature(leaf),
+            |known| known.curvature.clone(),
+        )
+    }
+
+    /// Sum of the second moments of the leaves that carry from the first newton.
+    pub(super) fn carrying_moment(&self) -> &SecondMoment {
+        &self.sums[0]
+    }
+
+    /// Sum of the second moments of all leaves that work.
+    pub(super) fn working_moment(&self) -> &SecondMoment {
+        &self.sums[1]
+    }
+
+    /// Curve that the carrying leaves settle on when they are bolted together; none when a loose arch is missing.
+    ///
+    /// κ0 = Σ(I κ) / ΣI
+    ///
+    /// # Units
+    /// Per metre.
+    /// # Valid range
+    /// Leaves that touch all along.
+    /// # Errors
+    /// None.
+    /// # Source
+    /// SAE HS-788 (assembly stress).
+    #[must_use]
+    pub fn common_curvature(&self) -> Option<PerLength> {
+        self.common.clone()
+    }
+
+    /// What is known of a leaf of this pack.
+    fn known(&self, leaf: &Leaf) -> Option<&Known> {
+        let place = self
+            .leaves
+            .iter()
+            .position(|own| core::ptr::eq(own, leaf))?;
+        self.known.get(place)
     }
 
     /// The pack with another set of leaves, on the same seat and of the same steel.
@@ -240,6 +329,27 @@ impl Pack {
     pub fn pile_above(&self) -> Length {
         Length::sum_of(self.rebound().iter().map(|leaf| &leaf.thickness))
     }
+}
+
+/// What bends of a half: what lies beyond the edge of the seat.
+fn active(half: &Length, dead: &Length) -> Length {
+    if dead.value() == 0.0 {
+        half.clone()
+    } else {
+        half - dead / 2.0
+    }
+}
+
+/// Σ(I κ) / ΣI of the leaves that carry.
+fn common_curvature(leaves: &[Leaf], known: &[Known], sum: &SecondMoment) -> Option<PerLength> {
+    let mut weighted = Vec::with_capacity(leaves.len());
+    for (leaf, known) in leaves.iter().zip(known) {
+        if leaf.kind != LeafKind::Helper {
+            weighted.push(&known.second_moment * known.curvature.as_ref()?);
+        }
+    }
+    let total = Quantity::sum_of(weighted.iter());
+    Some((total / sum).cited(&source::NIP_STRESS).called("κ₀"))
 }
 
 /// How much of the clamped length does not bend.

@@ -4,7 +4,7 @@ use ::trade::springs as trade;
 use measure::{Angle, Force, Kind, Length, Mass};
 
 use super::one::Spring;
-use super::plan::{self, Plan};
+use super::plan;
 use super::{SpringEntry, SpringsSheet};
 use crate::sheets::vehicle::VehicleFindings;
 use crate::{All, Found, Given, Lack};
@@ -128,7 +128,7 @@ impl<'a> Side<'a> {
 
 /// Height after the planned work; as it stands where nothing is planned.
 fn height_after(spring: &Spring) -> Result<Length, Lack> {
-    match plan::planned(spring) {
+    match &spring.plan {
         Some(plan) => plan.height(spring),
         None => spring.height(),
     }
@@ -164,7 +164,7 @@ pub(super) fn show(
                 Kind::Angle,
                 &lean(&Spring::height),
             );
-            if side.each().any(|spring| plan::planned(spring).is_some()) {
+            if side.each().any(|spring| spring.plan.is_some()) {
                 found.show(
                     format!("springs/{name}_after"),
                     Kind::Angle,
@@ -228,7 +228,7 @@ fn show_rake(
     if front
         .each()
         .chain(rear.each())
-        .any(|spring| plan::planned(spring).is_some())
+        .any(|spring| spring.plan.is_some())
     {
         found.show("springs/rake_after", Kind::Angle, &after);
     }
@@ -251,15 +251,11 @@ fn show_angles(
         ("castor", front, &sheet.castor),
         ("pinion", rear, &sheet.pinion),
     ] {
-        let plans: Vec<(&Spring, Option<Plan>)> = side
+        let turns: Result<Vec<Angle>, Lack> = side
             .each()
-            .map(|spring| (spring, plan::planned(spring)))
+            .filter_map(|spring| Some(plan::seat_turn(spring, spring.plan.as_ref()?)))
             .collect();
-        let turns: Result<Vec<Angle>, Lack> = plans
-            .iter()
-            .filter_map(|(spring, plan)| Some(plan::seat_turn(spring, plan.as_ref()?)))
-            .collect();
-        let sides = plans.len();
+        let sides = side.each().count();
         if sides == 0 {
             continue;
         }

@@ -9,6 +9,7 @@ use ::trade::springs::{
 use measure::{Area, Force, Length, Ratio, SpringRate, Stress};
 
 use super::pack::{self, Built};
+use super::plan::{self, Plan};
 use super::{PointEntry, Rated, SpringEntry, axles};
 use crate::sheets::vehicle::VehicleFindings;
 use crate::{All, Found, Given, Lack};
@@ -38,6 +39,8 @@ pub(super) struct Spring {
     pub beam: Result<Beam, Lack>,
     /// The state under the load.
     pub stand: Result<Stand, Lack>,
+    /// The state after the planned work, when any is planned.
+    pub plan: Option<Plan>,
 }
 
 /// A spring under its load.
@@ -94,9 +97,11 @@ impl Spring {
             friction,
             beam: Err(Lack::Needs(Vec::new())),
             stand: Err(Lack::Needs(Vec::new())),
+            plan: None,
         };
         spring.beam = spring.beam_under(&spring.built);
         spring.stand = spring.stand_of(&spring.built, &spring.line, &spring.beam);
+        spring.plan = plan::planned(&spring);
         spring
     }
 
@@ -163,7 +168,7 @@ impl Spring {
         }
         let needs = || Lack::Needs(vec![measured.key().clone()]);
         let built = built.as_ref().map_err(|_| needs())?;
-        let curve = trade::common_curvature(&built.pack).ok_or_else(needs)?;
+        let curve = built.pack.common_curvature().ok_or_else(needs)?;
         let camber = trade::camber_of_curve(&built.pack, &curve);
         let rise = self.entry.eye_rise.ask()?;
         Ok(trade::arch_of_camber(

@@ -20,8 +20,7 @@ impl Spring {
             Some(trade::spring_shape(pack, arch.value(), rise))
         };
         let stand = self.stand.as_ref().ok();
-        let planned = super::plan::planned(self);
-        let planned_shape = planned.as_ref().and_then(|plan| {
+        let planned_shape = self.plan.as_ref().and_then(|plan| {
             let stand = plan.stand.as_ref().ok()?;
             let built = plan.built.as_ref().ok()?;
             Some(trade::spring_shape(&built.pack, stand.arch.value(), rise))
@@ -42,9 +41,11 @@ impl Spring {
             bump: shape(self.bump_arch()),
             planned: planned_shape,
             seat_m: self.entry.pad.value().map(|pad| (pad.value(), block)),
-            planned_block_m: planned
-                .and_then(|plan| plan.block.ok())
-                .map(|block| block.value()),
+            planned_block_m: self
+                .plan
+                .as_ref()
+                .and_then(|plan| plan.block.as_ref().ok())
+                .map(Length::value),
             shackle_m: shackle.map(|(apart, length)| {
                 let higher = self.entry.pin_higher.value().map_or(0.0, Length::value);
                 (apart.value(), higher, length.value())

@@ -178,7 +178,7 @@ pub(super) fn show(spring: &Spring, found: &mut Found) {
     let worst_now = worst(&spring.built, &spring.line, &spring.load);
     found.show(id("worst", row), Kind::Stress, &worst_now);
     show_wanted(spring, found, row);
-    let Some(plan) = planned(spring) else {
+    let Some(plan) = &spring.plan else {
         return;
     };
     let stand = || plan.stand.as_ref().map_err(Clone::clone);
@@ -202,7 +202,7 @@ pub(super) fn show(spring: &Spring, found: &mut Found) {
         .all()
         .map(|(built, allowed)| trade::load_at_stress(&built.pack, allowed));
     found.show(id("load_allowed_after", row), Kind::Force, &most);
-    let turn = seat_turn(spring, &plan);
+    let turn = seat_turn(spring, plan);
     found.show(id("seat_turn", row), Kind::Angle, &turn);
 }
 

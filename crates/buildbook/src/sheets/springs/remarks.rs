@@ -4,7 +4,6 @@ use measure::Kind;
 use trade::springs::LeafKind;
 
 use super::one::Spring;
-use super::plan;
 use crate::{Found, Key, Lack, Rank, Remark};
 use ::trade::TradeError;
 
@@ -231,7 +230,7 @@ fn blocks(spring: &Spring, found: &mut Found) {
         let remark = Remark::new(Rank::Caution, "tall_block");
         found.remark(remark.at(field.key().clone()));
     }
-    if plan::planned(spring).is_some() && !entry.plan_block.is_blank() {
+    if spring.plan.is_some() && !entry.plan_block.is_blank() {
         let fact = match spring.mounting() {
             ::trade::springs::Mounting::SpringOverAxle => "block_lifts",
             ::trade::springs::Mounting::SpringUnderAxle => "block_lowers",

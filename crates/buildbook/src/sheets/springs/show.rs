@@ -176,7 +176,7 @@ impl Spring {
         let (Ok(built), Ok(beam)) = (&self.built, &self.beam) else {
             return;
         };
-        if trade::common_curvature(&built.pack).is_some() {
+        if built.pack.common_curvature().is_some() {
             found.show(id("bolt_pull", row), Kind::Force, &Ok(beam.bolt_pull()));
         }
         if let Ok(load) = &self.load {

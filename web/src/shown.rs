@@ -88,7 +88,10 @@ pub fn tail(state: &State, key: &Key) -> Tail {
         .book
         .entry(key.as_str())
         .filter(|entry| !entry.is_blank());
-    let assumed = field.assumed_in(state.book.defaults_version());
+    let found = state.findings.found(key.sheet());
+    let assumed = found
+        .and_then(|found| found.assumption(key))
+        .or_else(|| field.assumed_in(state.book.defaults_version()));
     let Form::Number(number) = &field.form else {
         let blank = entry.is_none();
         let currency =

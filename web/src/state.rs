@@ -2,7 +2,7 @@
 
 mod view;
 
-pub use view::{Call, CallTo, Drawer, Panel, Saved, View, WorkBack};
+pub use view::{Call, CallTo, Drawer, Panel, Saved, View, WorkBack, more_of};
 
 use crate::route::Route;
 use crate::settings::Settings;
@@ -251,6 +251,12 @@ impl State {
                 self.go(route);
             }
             self.unfold(key);
+        }
+        // An entry that stands behind "More" is brought out.
+        if let CallTo::Entry(key) = &to
+            && let Some(row) = key.row()
+        {
+            Rc::make_mut(&mut self.view).folded.insert(more_of(&row));
         }
         let view = Rc::make_mut(&mut self.view);
         view.call = Call {

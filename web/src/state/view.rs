@@ -105,3 +105,8 @@ pub struct View {
     /// What was last done, for those who listen.
     pub said: Rc<str>,
 }
+
+/// The key under which the view remembers that the seldom needed entries of a row are shown.
+pub fn more_of(row: &Key) -> Key {
+    row.under("more")
+}

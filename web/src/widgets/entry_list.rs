@@ -3,9 +3,10 @@
 use super::entry_row::EntryRow;
 use super::icon::{Icon, icon};
 use super::paste::Paste;
+use super::placing::{Placing, Spot};
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
 use crate::shown::written;
-use crate::state::{Action, State};
+use crate::state::{Action, State, more_of};
 use crate::words::{self, Phrase, Tongue, filled, frame};
 use buildbook::{Field, Form, Key, Spec, row_of};
 use std::cell::Cell;
@@ -26,6 +27,9 @@ pub struct EntryListProps {
     /// A remark of the page's own on keys that a row has besides the usual ones: see [`RowKey`].
     #[prop_or_default]
     pub keys: &'static [RowKey],
+    /// Which fields its rows show, and where: see [`Placing`]. Without it, all of them.
+    #[prop_or_default]
+    pub placing: Option<&'static Placing>,
     /// Whether the list shows its heading.
     #[prop_or(true)]
     pub titled: bool,
@@ -68,7 +72,7 @@ pub fn EntryList(props: &EntryListProps) -> Html {
     let shown = rows.into_iter().enumerate().map(|(at, id)| {
         html! {
             <ListRow key={id.to_string()} list={props.list.clone()} id={AttrValue::from(id.to_string())}
-                found={props.found.clone()} keys={props.keys} {short} first={at == 0} last={at + 1 == count} />
+                found={props.found.clone()} placing={props.placing} keys={props.keys} {short} first={at == 0} last={at + 1 == count} />
         }
     });
     let add = {
@@ -138,6 +142,7 @@ struct ListRowProps {
     list: AttrValue,
     id: AttrValue,
     found: AttrValue,
+    placing: Option<&'static Placing>,
     keys: &'static [RowKey],
     short: bool,
     first: bool,
@@ -148,19 +153,37 @@ struct ListRowProps {
 struct RowSlice {
     name: String,
     found: Option<String>,
+    result: Option<String>,
     folded: bool,
+    more: bool,
+    spots: Vec<Spot>,
     keys: bool,
     read_only: bool,
 }
 
-fn row_slice(state: &State, list: &Key, id: &str, found: &str) -> RowSlice {
+fn row_slice(
+    state: &State,
+    list: &Key,
+    id: &str,
+    found: &str,
+    placing: Option<&'static Placing>,
+) -> RowSlice {
     let row = list.under(id);
-    let result = (!found.is_empty()).then(|| format!("{found}/{id}"));
-    let figure = result.and_then(|result| state.findings.result(&result)?.as_ref().ok().cloned());
+    let own = placing.and_then(|placing| (placing.found)(&row));
+    let result = own.or_else(|| (!found.is_empty()).then(|| format!("{found}/{id}")));
+    let items = row_of(list).map_or(&[] as &[_], |spec| spec.items);
+    let spot = |name: &str| placing.map_or(Spot::Open, |placing| (placing.spot)(state, &row, name));
+    let spots = items.iter().map(|item| spot(item.name)).collect();
+    let figure = result
+        .as_ref()
+        .and_then(|result| state.findings.result(result)?.as_ref().ok().cloned());
     RowSlice {
         name: words::row_name(&state.book, list, id, state.settings.tongue),
         found: figure.map(|figure| written(&figure, &state.settings.manner()).whole()),
+        result,
         folded: state.view.folded.contains(&row),
+        more: state.view.folded.contains(&more_of(&row)),
+        spots,
         keys: state.view.row_keys.as_ref() == Some(&row),
         read_only: state.read_only,
     }
@@ -173,13 +196,14 @@ fn ListRow(props: &ListRowProps) -> Html {
     let row = list.under(&props.id);
     let found = {
         let (list, id, found) = (list.clone(), props.id.clone(), props.found.clone());
-        use_slice(move |state| row_slice(state, &list, &id, &found)).unwrap_or_default()
+        let placing = props.placing;
+        use_slice(move |state| row_slice(state, &list, &id, &found, placing)).unwrap_or_default()
     };
     let (desk, tongue) = (use_desk(), use_settings().tongue);
     let (Some(desk), Some(spec)) = (desk, row_of(&list)) else {
         return html! {};
     };
-    let result = (!props.found.is_empty()).then(|| format!("{}/{}", props.found, props.id));
+    let result = found.result.clone();
     let number = found
         .found
         .as_ref()
@@ -200,7 +224,7 @@ fn ListRow(props: &ListRowProps) -> Html {
             <div class="list-row" data-row={row.to_string()}>
                 <div class="line">
                     <span class="line-name">{ &found.name }</span>
-                    { fields(spec, &row) }{ number }{ dots }
+                    { fields(&row, at_spot(spec, &found.spots, Spot::Open, false)) }{ number }{ dots }
                 </div>
                 { keys }
             </div>
@@ -212,8 +236,15 @@ fn ListRow(props: &ListRowProps) -> Html {
             { keys }
             if !found.folded {
                 <div class="list-body">
-                    <div class="rows">{ fields(spec, &row) }</div>
-                    { inner_lists(spec, &row) }
+                    <div class="rows">{ fields(&row, at_spot(spec, &found.spots, Spot::Open, false)) }</div>
+                    { inner_lists(&row, props.placing, at_spot(spec, &found.spots, Spot::Open, true)) }
+                    if found.spots.contains(&Spot::More) {
+                        { more_key(&desk, &row, found.more, tongue) }
+                        if found.more {
+                            <div class="rows">{ fields(&row, at_spot(spec, &found.spots, Spot::More, false)) }</div>
+                            { inner_lists(&row, props.placing, at_spot(spec, &found.spots, Spot::More, true)) }
+                        }
+                    }
                 </div>
             }
         </div>
@@ -247,18 +278,47 @@ fn dots(desk: &Desk, row: &Key, shown: bool, name: &str, tongue: Tongue) -> Html
     }
 }
 
-fn fields(spec: &'static Spec, row: &Key) -> Html {
-    let fields = spec.items.iter().filter(|item| item.field.is_some());
-    fields
-        .map(|item| html! { <EntryRow key={item.name} at={AttrValue::from(row.under(item.name).to_string())} /> })
+/// The fields or the lists of a row that stand at a spot.
+fn at_spot<'a>(
+    spec: &'static Spec,
+    spots: &'a [Spot],
+    wanted: Spot,
+    lists: bool,
+) -> impl Iterator<Item = &'static str> + 'a {
+    let items = spec.items.iter().zip(spots);
+    items
+        .filter(move |(item, spot)| item.row.is_some() == lists && **spot == wanted)
+        .map(|(item, _)| item.name)
+}
+
+fn fields(row: &Key, names: impl Iterator<Item = &'static str>) -> Html {
+    names
+        .map(|name| html! { <EntryRow key={name} at={AttrValue::from(row.under(name).to_string())} /> })
         .collect()
 }
 
-fn inner_lists(spec: &'static Spec, row: &Key) -> Html {
-    let lists = spec.items.iter().filter(|item| item.row.is_some());
-    lists
-        .map(|item| html! { <EntryList key={item.name} list={AttrValue::from(row.under(item.name).to_string())} /> })
+fn inner_lists(
+    row: &Key,
+    placing: Option<&'static Placing>,
+    names: impl Iterator<Item = &'static str>,
+) -> Html {
+    let list = |name: &'static str| AttrValue::from(row.under(name).to_string());
+    names
+        .map(|name| html! { <EntryList key={name} list={list(name)} {placing} /> })
         .collect()
+}
+
+/// The key that shows or hides the entries that are seldom needed.
+fn more_key(desk: &Desk, row: &Key, open: bool, tongue: Tongue) -> Html {
+    let (desk, at) = (desk.clone(), more_of(row));
+    let said = if open { frame::LESS } else { frame::MORE };
+    html! {
+        <button type="button" class="key quiet more" data-do={format!("more {row}")}
+            aria-expanded={if open { "true" } else { "false" }}
+            onclick={Callback::from(move |_| desk.send(Action::Fold(at.clone())))}>
+            { icon(if open { Icon::Open } else { Icon::Close }) }{ tongue.say(said) }
+        </button>
+    }
 }
 
 #[derive(Properties, PartialEq)]

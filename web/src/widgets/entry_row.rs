@@ -1,6 +1,6 @@
 //! One entry: its label, what was typed, its unit and ±, what was understood, and what is wrong with it.
 
-use super::choices::Choices;
+use super::choices::{Choices, RowChoices};
 use super::icon::{Icon, icon};
 use crate::browser;
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
@@ -89,7 +89,9 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
                 { words::hint(key.as_str(), tongue).map(|hint| html! { <small>{ hint }</small> }).unwrap_or_default() }
             </label>
             <div class="row-value">
-                if let Some(choices) = choices {
+                if let Form::OneOf(list) = field.form {
+                    <RowChoices at={props.at.clone()} {list} />
+                } else if let Some(choices) = choices {
                     <Choices at={props.at.clone()} {choices} />
                 } else {
                     <TextField at={props.at.clone()} text={text_of(&found)} placeholder={found.tail.placeholder.clone()}

@@ -11,6 +11,8 @@ pub const SHEETS: Phrase = same("Sheets");
 pub const UNDO: Phrase = same("Undo");
 pub const REDO: Phrase = same("Redo");
 pub const MORE: Phrase = same("More");
+/// Hides again what "More" has shown.
+pub const LESS: Phrase = same("Less");
 pub const SEND: Phrase = same("Send");
 pub const PRINT: Phrase = same("Print");
 pub const SETTINGS: Phrase = same("Settings");

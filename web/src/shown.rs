@@ -3,7 +3,7 @@
 use crate::browser;
 use crate::settings::KeypadUse;
 use crate::state::{Action, State};
-use crate::widgets::keypad_text::with_unit_meant;
+use crate::widgets::keypad_text::with_unit_of_value;
 use buildbook::{Entry, Field, Form, Key, ask, field_of};
 use measure::{
     Doubt, Figure, Kind, Manner, Reading, Stated, System, Unit, show, show_exact, show_in,
@@ -248,13 +248,7 @@ fn doubt(
         } => Doubting {
             understood: say(two.understood, understood),
             otherwise: say(two.otherwise, otherwise),
-            settle: Action::Put(
-                key.clone(),
-                Some(Entry {
-                    text: with_unit_meant(&entry.text, otherwise.symbol).text.into(),
-                    ..entry.clone()
-                }),
-            ),
+            settle: Action::Put(key.clone(), Some(in_other_unit(entry, reading, otherwise))),
         },
         Doubt::Mark { otherwise, .. } => Doubting {
             understood: say(two.understood, reading.unit),
@@ -263,6 +257,17 @@ fn doubt(
         },
         _ => return None,
     })
+}
+
+/// The entry read in another unit: the typed text stays, save where the unit has to stand between value and tolerance.
+fn in_other_unit(entry: &Entry, reading: &Reading, unit: &'static Unit) -> Entry {
+    if reading.bare || reading.shared.is_some() {
+        return entry.clone().in_unit(unit.symbol);
+    }
+    Entry {
+        text: with_unit_of_value(&entry.text, unit.symbol).text.into(),
+        ..entry.clone()
+    }
 }
 
 /// Whether our own keypad serves an entry now.

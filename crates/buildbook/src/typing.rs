@@ -1,6 +1,6 @@
 //! From a keystroke to an entry: the text as typed, with what is needed to read it again in the same way under any settings.
 
-use measure::{Ambiguous, Ask, Manner, Mark, MoneyAsk, System};
+use measure::{Ambiguous, Ask, Doubt, Manner, Mark, MoneyAsk, System};
 
 use crate::field::{Field, Finest, Form, Number};
 use crate::{Book, Edit, Entry, Key, field_of};
@@ -71,7 +71,11 @@ fn typed_number(number: &Number, entry: Entry, manner: &Manner) -> Entry {
         Some(mark) => entry.with_mark(mark),
         None => entry,
     };
-    match reading.shared {
+    // What is still in doubt is kept in doubt: it is read as in a metric book, and asked about.
+    let in_doubt = reading
+        .ambiguous
+        .is_some_and(|two| matches!(two.doubt, Doubt::Unit { .. }));
+    match reading.shared.filter(|_| !in_doubt) {
         Some(unit) => entry.in_unit(unit.symbol),
         None => entry,
     }
@@ -153,6 +157,12 @@ mod tests {
             let kilograms = payload.value().map_or(f64::NAN, measure::Quantity::value);
             // 0.453 592 37 kg to the pound: NIST SP 811, B.8.
             assert!((kilograms - pounds * 0.453_592_37).abs() < 1e-9);
+            let entry = book.entry("vehicle/payload").cloned().unwrap_or_default();
+            let field = field_of(&"vehicle/payload".into()).unwrap();
+            let asked = doubt(field, &entry).is_some();
+            assert_eq!(asked, system == System::Metric, "{system:?}");
+            let settled = doubt(field, &entry.in_unit("short ton"));
+            assert!(settled.is_none());
         }
     }
 

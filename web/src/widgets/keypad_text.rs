@@ -91,6 +91,15 @@ pub fn with_unit_meant(text: &str, unit: &str) -> Typed {
     Typed { text: whole, caret }
 }
 
+/// A unit put between the value and its tolerance: `12 ± 5 thou` was twelve millimetres.
+pub fn with_unit_of_value(text: &str, unit: &str) -> Typed {
+    let (value, tolerance) = parted(text);
+    let whole = format!("{} {unit} {}", value.trim_end(), tolerance.trim_start());
+    let whole = whole.trim_end().to_owned();
+    let caret = whole.chars().count();
+    Typed { text: whole, caret }
+}
+
 /// The tolerance replaced by another: `± 1 mm`, `exact`, or a bare `±` to type after.
 pub fn with_tolerance(text: &str, tolerance: &str) -> Typed {
     let (value, _) = parted(text);
@@ -102,6 +111,15 @@ pub fn with_tolerance(text: &str, tolerance: &str) -> Typed {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_unit_goes_between_value_and_tolerance() {
+        assert_eq!(
+            with_unit_of_value("12 ± 5 thou", "mm").text,
+            "12 mm ± 5 thou"
+        );
+        assert_eq!(with_unit_of_value("12", "mm").text, "12 mm");
+    }
 
     #[test]
     fn a_digit_goes_in_at_the_caret() {

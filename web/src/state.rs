@@ -423,3 +423,6 @@ impl Action {
         )
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -4,7 +4,7 @@ use crate::desk::{use_desk, use_settings, use_slice};
 use crate::route::Route;
 use crate::shown::written;
 use crate::state::{Action, Saved, State};
-use crate::widgets::standing;
+use crate::widgets::{motif, standing};
 use crate::words::{self, filled, frame};
 use buildbook::{Entry, Key, NAME_KEY, SHEETS, State as Standing};
 use yew::prelude::*;
@@ -45,9 +45,14 @@ pub fn Questions() -> Html {
         let words = words::subject(asked.sheet)?;
         Some(html! {
             <a key={asked.sheet} class="question" href={Route::of_key(asked.sheet).fragment()} data-do={format!("open {}", asked.sheet)}>
+                { motif(asked.sheet) }
                 <span class="asks">{ tongue.say(words.asks) }</span>
                 <span class="known">
-                    { asked.known.as_ref().map(|(figure, told)| html! { <><small>{ told }</small>{ figure }</> }) }
+                    if let Some((figure, told)) = &asked.known {
+                        <small>{ told }</small>{ figure }
+                    } else {
+                        <small>{ tongue.say(words.tells) }</small>
+                    }
                 </span>
                 <span class="sheet-name"><span>{ tongue.say(words.name) }</span>{ standing(asked.standing, tongue) }</span>
             </a>

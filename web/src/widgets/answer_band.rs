@@ -139,7 +139,7 @@ pub fn AnswerBand(props: &AnswerBandProps) -> Html {
                     <h1 tabindex="-1">{ name }</h1>
                     <p class="band-what">{ &found.told }</p>
                 </div>
-                { said(&found, &desk, tongue) }
+                { said(&found, tongue) }
             </div>
             { keys(&found, &desk, tongue) }
             <Spoken text={spoken(&found, tongue)} />
@@ -148,7 +148,7 @@ pub fn AnswerBand(props: &AnswerBandProps) -> Html {
 }
 
 /// The figure, or what is still needed for it.
-fn said(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
+fn said(found: &Slice, tongue: Tongue) -> Html {
     match &found.said {
         Said::Figure { written, .. } => html! {
             <p class="band-figure" data-result={found.id.as_ref().map(ToString::to_string)}>
@@ -169,11 +169,8 @@ fn said(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
             };
             html! { <p class="band-lack" data-result={found.id.as_ref().map(ToString::to_string)}>{ lead }<small>{ small }</small></p> }
         }
-        Said::Lack(why, key) => html! {
-            <p class="band-lack" data-result={found.id.as_ref().map(ToString::to_string)}>
-                { why }
-                { key.as_ref().map(|key| go_key(desk, key, tongue.say(frame::GO_TO_ENTRY))).unwrap_or_default() }
-            </p>
+        Said::Lack(why, _) => html! {
+            <p class="band-lack" data-result={found.id.as_ref().map(ToString::to_string)}>{ why }</p>
         },
         Said::Nothing(tells) => html! { <p class="band-lack">{ *tells }</p> },
     }
@@ -188,14 +185,6 @@ fn still(keys: &[(Key, String)], tongue: Tongue) -> String {
         tongue.say(frame::STILL_NEEDED),
         names.join(", ")
     )
-}
-
-fn go_key(desk: &Desk, key: &Key, said: &str) -> Html {
-    let (desk, to) = (desk.clone(), key.clone());
-    html! {
-        <button type="button" class="key" data-do={format!("go {key}")}
-            onclick={Callback::from(move |_| desk.send(Action::Call(CallTo::Entry(to.clone()))))}>{ said }</button>
-    }
 }
 
 /// Working, Work back, and the entry to check first.
@@ -228,6 +217,9 @@ fn keys(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
         }
         Said::Needs { keys, .. } => html! {
             <div class="band-keys">{ keys.first().map(|(key, name)| next_needed(desk, key, name)).unwrap_or_default() }</div>
+        },
+        Said::Lack(_, Some(key)) => html! {
+            <div class="band-keys">{ next_needed(desk, key, tongue.say(frame::GO_TO_ENTRY)) }</div>
         },
         _ => html! {},
     }

@@ -1,9 +1,11 @@
 //! One of several words, as keys side by side: a choice is a press, never a list that unfolds.
 
-use crate::desk::{use_desk, use_settings, use_slice};
-use crate::state::Action;
+use super::icon::{Icon, icon};
+use crate::desk::{Desk, use_desk, use_settings, use_slice};
+use crate::state::{Action, State};
 use crate::words;
-use buildbook::{Entry, Key, field_of};
+use buildbook::{Entry, Form, Key, Place, field_of};
+use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 use yew::prelude::*;
@@ -13,25 +15,95 @@ use yew::prelude::*;
 pub struct ChoicesProps {
     /// The entry's key.
     pub at: AttrValue,
-    /// What can be chosen, by the names it is kept under.
-    pub choices: &'static [&'static str],
+}
+
+/// What can be chosen: the name it is kept under and the word for it.
+pub type Options = Vec<(Rc<str>, String)>;
+
+/// What can be chosen for an entry; `None` where it is no choice.
+pub fn options(state: &State, key: &Key) -> Option<Options> {
+    let tongue = state.settings.tongue;
+    match field_of(key)?.form {
+        Form::Choice(choices) => Some(
+            choices
+                .iter()
+                .map(|choice| {
+                    (
+                        Rc::from(*choice),
+                        words::choice(key.as_str(), choice, tongue),
+                    )
+                })
+                .collect(),
+        ),
+        Form::YesNo => Some(vec![
+            ("yes".into(), tongue.say(words::frame::YES).to_owned()),
+            ("no".into(), tongue.say(words::frame::NO).to_owned()),
+        ]),
+        Form::OneOf(list) => {
+            let list = Key::from(list);
+            let rows = state.book.rows(&list);
+            Some(
+                rows.into_iter()
+                    .map(|id| {
+                        (
+                            Rc::clone(&id),
+                            words::row_name(&state.book, &list, &id, tongue),
+                        )
+                    })
+                    .collect(),
+            )
+        }
+        _ => None,
+    }
+}
+
+/// What the keys show of the state.
+#[derive(Clone, PartialEq, Default)]
+struct Slice {
+    options: Options,
+    chosen: Option<String>,
+    assumed: bool,
+    read_only: bool,
+    /// Where the options are the rows of a list: the list, and what stands on the key that makes a new one.
+    new: Option<(&'static str, String)>,
+}
+
+/// The list whose rows an entry chooses among, and the words for a new one.
+fn new_row(state: &State, key: &Key) -> Option<(&'static str, String)> {
+    let Form::OneOf(list) = field_of(key)?.form else {
+        return None;
+    };
+    let tongue = state.settings.tongue;
+    let one = words::list_words(list)
+        .map_or("", |words| tongue.say(words.one))
+        .to_owned();
+    Some((
+        list,
+        words::filled(tongue.say(words::frame::ADD_ONE), &[one]),
+    ))
 }
 
 /// What stands in the book, and what is assumed while nothing does.
-fn chosen(state: &crate::state::State, key: &Key) -> (Option<String>, bool) {
+fn slice(state: &State, key: &Key) -> Slice {
+    let options = options(state, key).unwrap_or_default();
+    let read_only = state.read_only;
+    let new = new_row(state, key);
     if let Some(entry) = state.book.entry(key.as_str()) {
-        return (Some(entry.text.trim().to_owned()), false);
+        return Slice {
+            options,
+            chosen: Some(entry.text.trim().to_owned()),
+            assumed: false,
+            read_only,
+            new,
+        };
     }
     let assumed = field_of(key).and_then(|field| field.assumed_in(state.book.defaults_version()));
-    (assumed.map(str::to_owned), true)
-}
-
-/// The word for a choice; yes and no are the frame's.
-fn word(key: &Key, choice: &str, tongue: words::Tongue) -> String {
-    match choice {
-        "yes" => tongue.say(words::frame::YES).to_owned(),
-        "no" => tongue.say(words::frame::NO).to_owned(),
-        other => words::choice(key.as_str(), other, tongue),
+    Slice {
+        options,
+        chosen: assumed.map(str::to_owned),
+        assumed: true,
+        read_only,
+        new,
     }
 }
 
@@ -40,35 +112,44 @@ fn word(key: &Key, choice: &str, tongue: words::Tongue) -> String {
 pub fn Choices(props: &ChoicesProps) -> Html {
     let key = Key::from(&*props.at);
     let (desk, tongue) = (use_desk(), use_settings().tongue);
-    let (now, assumed) = {
+    let Slice {
+        options,
+        chosen: now,
+        assumed,
+        read_only,
+        new,
+    } = {
         let key = key.clone();
-        use_slice(move |state| chosen(state, &key)).unwrap_or_default()
+        use_slice(move |state| slice(state, &key)).unwrap_or_default()
     };
-    let first = props.choices.first().copied().unwrap_or_default();
-    let at_hand = now.clone().unwrap_or_else(|| first.to_owned());
+    let at_hand = now
+        .clone()
+        .filter(|now| options.iter().any(|(known, _)| **known == **now))
+        .or_else(|| options.first().map(|(first, _)| first.to_string()));
     let put = {
-        let key = key.clone();
-        let now = now.clone();
-        Callback::from(move |choice: &'static str| {
+        let (desk, key, now) = (desk.clone(), key.clone(), now.clone());
+        Callback::from(move |choice: Rc<str>| {
             let Some(desk) = &desk else { return };
-            let taken_back = !assumed && now.as_deref() == Some(choice);
+            let taken_back = !assumed && now.as_deref() == Some(&*choice);
             desk.send(Action::Put(
                 key.clone(),
                 (!taken_back).then(|| Entry::new(choice)),
             ));
         })
     };
-    let choices = props.choices.iter().map(|choice| {
-        let choice: &'static str = choice;
-        let checked = now.as_deref() == Some(choice);
-        let put = put.clone();
+    let add = new
+        .filter(|_| !read_only)
+        .map(|(list, said)| new_key(desk.as_ref(), &key, list, &said));
+    let keys = options.iter().map(|(choice, word)| {
+        let checked = now.as_deref() == Some(&**choice);
+        let (put, chosen) = (put.clone(), Rc::clone(choice));
         html! {
-            <button key={choice} type="button" role="radio" data-choice={choice}
+            <button key={choice.to_string()} type="button" role="radio" data-choice={choice.to_string()}
                 class={classes!("choice", (checked && assumed).then_some("assumed"))}
-                aria-checked={if checked { "true" } else { "false" }}
-                tabindex={if at_hand == choice { "0" } else { "-1" }}
-                onclick={Callback::from(move |_| put.emit(choice))}>
-                { word(&key, choice, tongue) }
+                aria-checked={if checked { "true" } else { "false" }} disabled={read_only && !checked}
+                tabindex={if at_hand.as_deref() == Some(&**choice) { "0" } else { "-1" }}
+                onclick={Callback::from(move |_| put.emit(Rc::clone(&chosen)))}>
+                { word }
             </button>
         }
     });
@@ -76,7 +157,8 @@ pub fn Choices(props: &ChoicesProps) -> Html {
         <>
             <div class="choices" role="radiogroup" data-key={props.at.clone()}
                 aria-labelledby={format!("{}-label", super::entry_row::id_of(&key))} onkeydown={along()}>
-                { choices.collect::<Html>() }
+                { keys.collect::<Html>() }
+                { add.unwrap_or_default() }
             </div>
             if assumed && now.is_some() {
                 <span class="tag">{ tongue.say(words::frame::ASSUMED) }</span>
@@ -85,95 +167,19 @@ pub fn Choices(props: &ChoicesProps) -> Html {
     }
 }
 
-/// The keys of a choice among the rows of a list.
-#[derive(Properties, PartialEq)]
-pub struct RowChoicesProps {
-    /// The entry's key.
-    pub at: AttrValue,
-    /// The list whose rows can be chosen.
-    pub list: &'static str,
-}
-
-/// What a choice among rows shows.
-#[derive(Clone, Default, PartialEq)]
-struct RowsToChoose {
-    rows: Vec<(std::rc::Rc<str>, String)>,
-    chosen: Option<String>,
-    add: String,
-}
-
-fn rows_to_choose(state: &crate::state::State, key: &Key, list: &str) -> RowsToChoose {
-    let tongue = state.settings.tongue;
-    let at = Key::from(list);
-    let name = |id: &std::rc::Rc<str>| words::row_name(&state.book, &at, id, tongue);
-    let one = words::list_words(list).map_or("", |words| tongue.say(words.one));
-    RowsToChoose {
-        rows: state
+/// The key that makes a new row of the list and chooses it, in one edit.
+fn new_key(desk: Option<&Desk>, key: &Key, list: &'static str, said: &str) -> Html {
+    let (desk, to) = (desk.cloned(), key.clone());
+    let add = Callback::from(move |_: MouseEvent| {
+        let Some(desk) = &desk else { return };
+        let state = desk.state();
+        let (id, edit) = state
             .book
-            .rows(&at)
-            .iter()
-            .map(|id| (std::rc::Rc::clone(id), name(id)))
-            .collect(),
-        chosen: state
-            .book
-            .entry(key.as_str())
-            .map(|entry| entry.text.trim().to_owned()),
-        add: words::filled(tongue.say(words::frame::ADD_ONE), &[one.to_owned()]),
-    }
-}
-
-/// Keys for the rows of a list: a press chooses, a press on the chosen one takes it back; the last key makes a new row and
-/// chooses it.
-#[component]
-pub fn RowChoices(props: &RowChoicesProps) -> Html {
-    let key = Key::from(&*props.at);
-    let desk = use_desk();
-    let shown = {
-        let (key, list) = (key.clone(), props.list);
-        use_slice(move |state| rows_to_choose(state, &key, list)).unwrap_or_default()
-    };
-    let put = {
-        let (desk, key, chosen) = (desk.clone(), key.clone(), shown.chosen.clone());
-        Callback::from(move |id: std::rc::Rc<str>| {
-            let Some(desk) = &desk else { return };
-            let taken_back = chosen.as_deref() == Some(&*id);
-            desk.send(Action::Put(
-                key.clone(),
-                (!taken_back).then(|| Entry::new(&*id)),
-            ));
-        })
-    };
-    let add = {
-        let (key, list) = (key.clone(), props.list);
-        Callback::from(move |_: MouseEvent| {
-            let Some(desk) = &desk else { return };
-            let state = desk.state();
-            let (id, mut edit) =
-                state
-                    .book
-                    .adding_row(&Key::from(list), buildbook::Place::Last, &state.log, &[]);
-            edit.0
-                .extend(state.book.setting(key.clone(), Some(Entry::new(&*id))).0);
-            desk.send(Action::Change(edit));
-        })
-    };
-    let keys = shown.rows.iter().enumerate().map(|(place, (id, name))| {
-        let checked = shown.chosen.as_deref() == Some(&**id);
-        let (put, to) = (put.clone(), std::rc::Rc::clone(id));
-        let at_hand = checked || (shown.chosen.is_none() && place == 0);
-        html! {
-            <button key={id.to_string()} type="button" role="radio" class="choice" data-choice={id.to_string()}
-                aria-checked={if checked { "true" } else { "false" }} tabindex={if at_hand { "0" } else { "-1" }}
-                onclick={Callback::from(move |_| put.emit(std::rc::Rc::clone(&to)))}>{ name }</button>
-        }
+            .adding_row(&Key::from(list), Place::Last, &state.log, &[]);
+        let chosen = state.book.setting(to.clone(), Some(Entry::new(id)));
+        desk.send(Action::Change(edit.then(chosen)));
     });
-    html! {
-        <div class="choices" role="radiogroup" data-key={props.at.clone()}
-            aria-labelledby={format!("{}-label", super::entry_row::id_of(&key))} onkeydown={along()}>
-            { keys.collect::<Html>() }
-            <button type="button" class="choice" data-do={format!("new {key}")} onclick={add}>{ &shown.add }</button>
-        </div>
-    }
+    html! { <button type="button" class="key quiet" data-do={format!("new {key}")} onclick={add}>{ icon(Icon::Add) }{ said }</button> }
 }
 
 /// Arrow keys move the cursor along the choices.

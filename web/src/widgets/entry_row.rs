@@ -1,6 +1,6 @@
 //! One entry: its label, what was typed, its unit and ±, what was understood, and what is wrong with it.
 
-use super::choices::{Choices, RowChoices};
+use super::choices::{Choices, options};
 use super::icon::{Icon, icon};
 use crate::browser;
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
@@ -27,6 +27,8 @@ struct Slice {
     entry: Option<Entry>,
     fault: Option<Fault>,
     tail: Tail,
+    /// Where the entry is a choice: how many there are, and how many letters they have together.
+    choices: Option<(usize, usize)>,
     focused: bool,
     read_only: bool,
 }
@@ -42,6 +44,12 @@ fn slice(state: &State, key: &Key) -> Slice {
             words::entry::fault(error, &state.settings.manner(), state.settings.tongue)
         }),
         tail: shown::tail(state, key),
+        choices: options(state, key).map(|all| {
+            (
+                all.len(),
+                all.iter().map(|(_, word)| word.chars().count()).sum(),
+            )
+        }),
         focused: state.view.field.as_ref() == Some(key),
         read_only: state.read_only,
     }
@@ -69,30 +77,20 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
         (None, true, false) => "empty",
         (None, false, _) => "entered",
     };
-    let choices = match field.form {
-        Form::Choice(choices) => Some(choices),
-        Form::YesNo => Some(["yes", "no"].as_slice()),
-        _ => None,
-    };
-    let wide = choices.is_some_and(|c| {
-        c.len() > 3
-            || c.iter()
-                .map(|c| words::choice(key.as_str(), c, tongue).len())
-                .sum::<usize>()
-                > 22
-    });
+    let chosen_from = found.choices.is_some();
+    let wide = found
+        .choices
+        .is_some_and(|(count, letters)| count > 3 || letters > 22);
     let id = id_of(&key);
     html! {
         <div class={classes!("row", wide.then_some("wide"))} data-standing={standing}>
-            <label class="row-label" id={format!("{id}-label")} for={choices.is_none().then(|| id.clone())}>
+            <label class="row-label" id={format!("{id}-label")} for={(!chosen_from).then(|| id.clone())}>
                 { words::label(key.as_str(), tongue) }
                 { words::hint(key.as_str(), tongue).map(|hint| html! { <small>{ hint }</small> }).unwrap_or_default() }
             </label>
             <div class="row-value">
-                if let Form::OneOf(list) = field.form {
-                    <RowChoices at={props.at.clone()} {list} />
-                } else if let Some(choices) = choices {
-                    <Choices at={props.at.clone()} {choices} />
+                if chosen_from {
+                    <Choices at={props.at.clone()} />
                 } else {
                     <TextField at={props.at.clone()} text={text_of(&found)} placeholder={found.tail.placeholder.clone()}
                         invalid={told.is_some()} read_only={found.read_only} />
@@ -109,21 +107,16 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
 /// Whether the text has been left alone for a while.
 #[hook]
 fn use_rest(entry: Option<Entry>) -> bool {
-    let rested = use_state(|| true);
+    let at_rest = use_state_eq(|| entry.clone());
     {
-        let rested = rested.clone();
-        let first = use_mut_ref(|| true);
-        use_effect_with(entry, move |_| {
-            let timer = if first.replace(false) {
-                None
-            } else {
-                rested.set(false);
-                Some(Timeout::new(REST, move || rested.set(true)))
-            };
+        let at_rest = at_rest.clone();
+        use_effect_with(entry.clone(), move |entry| {
+            let entry = entry.clone();
+            let timer = (*at_rest != entry).then(|| Timeout::new(REST, move || at_rest.set(entry)));
             move || drop(timer)
         });
     }
-    *rested
+    *at_rest == entry
 }
 
 fn text_of(found: &Slice) -> AttrValue {

@@ -83,7 +83,7 @@ fn strokes(icon: Icon) -> &'static [&'static str] {
         Icon::Sheets => &["M8 7h12v14H8Z", "M8 17H4V3h12v4", "M11.5 12h5M11.5 16h5"],
         Icon::Undo => &["M8 5 3.5 9.5 8 14", "M4 9.5h10a6 6 0 0 1 0 12h-3"],
         Icon::Redo => &["M16 5l4.5 4.5L16 14", "M20 9.5H10a6 6 0 0 0 0 12h3"],
-        Icon::More => &["M5 12v.1M12 12v.1M19 12v.1"],
+        Icon::More => &[],
         Icon::Send => &["M12 15V3", "M7.5 7.5 12 3l4.5 4.5", "M4 14v6h16v-6"],
         Icon::Fetch => &["M12 3v12", "M7.5 10.5 12 15l4.5-4.5", "M4 14v6h16v-6"],
         Icon::Print => &["M7 9V3h10v6", "M7 18H3V9h18v9h-4", "M7 14h10v7H7Z"],
@@ -153,6 +153,9 @@ fn shape(icon: Icon) -> Html {
                 <path d="M12 11v5.5M12 7.3v.2" />
             </>
         },
+        Icon::More => {
+            html! { <path class="solid" d="M5 10.500a1.500 1.500 0 1 0 .1 0M12 10.500a1.500 1.500 0 1 0 .1 0M19 10.500a1.500 1.500 0 1 0 .1 0" /> }
+        }
         Icon::Ready => html! { <path d="M4 13l5.5 5.5L20.5 6" /> },
         Icon::Needs => html! { <path d="M12 3a9 9 0 1 0 9 9" /> },
         _ => html! {},

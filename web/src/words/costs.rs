@@ -7,7 +7,7 @@ pub static WORDS: Subject = Subject {
     name: same("Costs"),
     asks: same("What is left to spend?"),
     tells: same("What is paid, committed and planned, and what is left of the budget."),
-    fields: &[("costs/name", same("Name"))],
+    fields: &[],
     hints: &[],
     choices: &[],
     groups: &[],

@@ -127,7 +127,6 @@ pub const SHOWN_IN: Phrase = same("Show in {0}");
 pub const IS_ALSO: Phrase = same("= {0}");
 pub const YES: Phrase = same("Yes");
 pub const NO: Phrase = same("No");
-pub const NOTHING_CHOSEN: Phrase = same("not chosen");
 pub const BACK_TO_ASSUMED: Phrase = same("Back to assumed");
 pub const FOR_EXAMPLE: Phrase = same("A right one: {0}");
 

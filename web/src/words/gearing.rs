@@ -7,7 +7,7 @@ pub static WORDS: Subject = Subject {
     name: same("Gearing"),
     asks: same("Which axle ratio?"),
     tells: same("Road speed in each gear, the hill it will climb, and the ratio to fit."),
-    fields: &[("gearing/name", same("Name"))],
+    fields: &[],
     hints: &[],
     choices: &[],
     groups: &[],

@@ -7,7 +7,7 @@ pub static WORDS: Subject = Subject {
     name: same("Springs"),
     asks: same("How high will it sit?"),
     tells: same("Rate, arch and ride height of each spring, and the stress in its leaves."),
-    fields: &[("springs/name", same("Name"))],
+    fields: &[],
     hints: &[],
     choices: &[],
     groups: &[],

@@ -1,0 +1,174 @@
+//! What actions do to the state.
+
+use super::*;
+
+fn state() -> State {
+    State::new(
+        Book::new("b"),
+        Log::default(),
+        Settings::default(),
+        Route::Questions,
+    )
+}
+
+fn typed_in(state: State, key: &str, text: &str) -> State {
+    state.after(Action::Typed(key.into(), text.into()))
+}
+
+fn text(state: &State, key: &str) -> String {
+    state
+        .book
+        .entry(key)
+        .map_or_else(String::new, |entry| entry.text.to_string())
+}
+
+#[test]
+fn the_letters_of_one_entry_are_undone_together() {
+    let mut now = state().after(Action::Field(Some("vehicle/wheelbase".into())));
+    for letters in ["3", "34", "345", "3450"] {
+        now = typed_in(now, "vehicle/wheelbase", letters);
+    }
+    assert_eq!(text(&now, "vehicle/wheelbase"), "3450");
+    assert_eq!(now.saved, Saved::Pending);
+    let back = now.clone().after(Action::Undo);
+    assert_eq!(text(&back, "vehicle/wheelbase"), "");
+    assert_eq!(text(&back.after(Action::Redo), "vehicle/wheelbase"), "3450");
+}
+
+#[test]
+fn an_entry_that_was_left_and_entered_again_is_undone_in_two_steps() {
+    let key = Some(Key::from("vehicle/wheelbase"));
+    let now = typed_in(
+        state().after(Action::Field(key.clone())),
+        "vehicle/wheelbase",
+        "3",
+    );
+    let now = now.after(Action::Field(None)).after(Action::Field(key));
+    let now = typed_in(now, "vehicle/wheelbase", "34");
+    assert_eq!(text(&now.after(Action::Undo), "vehicle/wheelbase"), "3");
+}
+
+#[test]
+fn a_bare_number_keeps_the_unit_it_was_shown_with() {
+    let inches = state().after(Action::Set("units", "imperial"));
+    let now = typed_in(inches, "vehicle/wheelbase", "130");
+    let entry = now
+        .book
+        .entry("vehicle/wheelbase")
+        .cloned()
+        .unwrap_or_default();
+    assert_eq!(entry.unit.as_deref(), Some("in"));
+    let metres = now
+        .findings
+        .vehicle
+        .sheet
+        .wheelbase
+        .value()
+        .map(measure::Quantity::value);
+    assert_eq!(metres, Some(130.0 * 0.0254));
+}
+
+#[test]
+fn a_page_that_only_shows_the_book_changes_nothing_in_it() {
+    let now = state().after(Action::ReadOnly(true));
+    let now = typed_in(now, "vehicle/wheelbase", "3450");
+    assert!(now.book.is_empty());
+    assert_eq!(now.after(Action::Go(Route::Paint)).route, Route::Paint);
+}
+
+#[test]
+fn another_page_puts_the_last_one_s_panels_away_and_calls_the_heading() {
+    let now = state().after(Action::Panel(Panel::Working("vehicle/unladen".into())));
+    let now = now
+        .after(Action::Drawer(Some(Drawer::Sheets)))
+        .after(Action::Go(Route::Gearing));
+    assert_eq!(
+        (now.view.panel.clone(), now.view.drawer),
+        (Panel::Drawing, None)
+    );
+    assert_eq!(now.view.call.to, CallTo::Heading);
+}
+
+#[test]
+fn a_call_to_an_entry_of_another_sheet_opens_its_page() {
+    let now = state().after(Action::Call(CallTo::Entry("vehicle/wheelbase".into())));
+    assert_eq!(now.route, Route::Vehicle);
+    assert_eq!(now.view.call.to, CallTo::Entry("vehicle/wheelbase".into()));
+}
+
+#[test]
+fn going_back_to_before_is_one_edit_that_can_be_undone() {
+    let now =
+        typed_in(state(), "vehicle/wheelbase", "3450").after(Action::KeepBefore("vehicle".into()));
+    let now = typed_in(now, "vehicle/wheelbase", "3600");
+    let now = typed_in(now, "vehicle/length", "6 m");
+    let back = now.after(Action::BackToBefore("vehicle".into()));
+    assert_eq!(
+        (
+            text(&back, "vehicle/wheelbase"),
+            text(&back, "vehicle/length")
+        ),
+        ("3450".to_owned(), String::new())
+    );
+    let again = back.after(Action::Undo);
+    assert_eq!(
+        (
+            text(&again, "vehicle/wheelbase"),
+            text(&again, "vehicle/length")
+        ),
+        ("3600".to_owned(), "6 m".to_owned())
+    );
+}
+
+#[test]
+fn nothing_to_undo_changes_nothing() {
+    let now = state().after(Action::Undo).after(Action::Redo);
+    assert!(now.book.is_empty());
+    assert_eq!(now.saved, Saved::Untouched);
+}
+
+#[test]
+fn rows_are_added_moved_copied_and_removed() {
+    let list = Key::from("springs/springs");
+    let now = state()
+        .after(Action::AddRow(list.clone()))
+        .after(Action::AddRow(list.clone()));
+    let rows = now.book.rows(&list);
+    let (first, last) = (rows[0].clone(), rows[rows.len() - 1].clone());
+    let moved = now
+        .clone()
+        .after(Action::MoveRow(list.clone(), last.clone(), true));
+    let place =
+        |state: &State, id: &str| state.book.rows(&list).iter().position(|row| &**row == id);
+    assert!(place(&moved, &last) < place(&now, &last));
+    let copied = now
+        .clone()
+        .after(Action::CopyRow(list.clone(), last.clone()));
+    assert_eq!(copied.book.rows(&list).len(), rows.len() + 1);
+    let gone = now
+        .clone()
+        .after(Action::RemoveRow(list.clone(), last.clone()));
+    assert_eq!(place(&gone, &last), None);
+    assert_eq!(
+        place(
+            &now.after(Action::MoveRow(list.clone(), first.clone(), true)),
+            &first
+        ),
+        Some(0)
+    );
+}
+
+#[test]
+fn an_unknown_answer_falls_back_to_the_first_that_is_offered() {
+    let offered: Vec<Rc<str>> = vec!["vehicle/unladen".into(), "vehicle/laden".into()];
+    let now = state().after(Action::Answer("vehicle/no_such_result".into()));
+    assert_eq!(
+        now.answer("vehicle", &offered).as_deref(),
+        Some("vehicle/unladen")
+    );
+    let now = now.after(Action::Answer("vehicle/laden".into()));
+    assert_eq!(
+        now.answer("vehicle", &offered).as_deref(),
+        Some("vehicle/laden")
+    );
+}

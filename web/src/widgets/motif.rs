@@ -1,0 +1,74 @@
+//! The line drawing on each question: what the sheet is about, in the strokes of a workshop drawing.
+
+use yew::{Html, html};
+
+/// Strokes on a field of 120 by 72; the heavy ones are outlines, the light ones centre lines and construction.
+struct Motif {
+    sheet: &'static str,
+    heavy: &'static [&'static str],
+    light: &'static [&'static str],
+}
+
+static MOTIFS: [Motif; 5] = [
+    Motif {
+        sheet: "vehicle",
+        heavy: &[
+            "M6 52V36l10-2 5-16h19v34M40 40h74v8H40M6 52h8M34 52h50M104 52h10v-4",
+            "M24 62a9 9 0 1 1 0-18 9 9 0 0 1 0 18ZM94 62a9 9 0 1 1 0-18 9 9 0 0 1 0 18Z",
+        ],
+        light: &["M24 36v34M94 36v34M24 69h70M2 62h116"],
+    },
+    Motif {
+        sheet: "gearing",
+        heavy: &[
+            "M78 66a30 30 0 1 1 0-60 30 30 0 0 1 0 60ZM78 46a10 10 0 1 1 0-20 10 10 0 0 1 0 20Z",
+            "M33 48a12 12 0 1 1 0-24 12 12 0 0 1 0 24Z",
+        ],
+        light: &[
+            "M78 61a25 25 0 1 1 0-50 25 25 0 0 1 0 50ZM33 44.500a8.500 8.500 0 1 1 0-17 8.500 8.500 0 0 1 0 17Z",
+            "M10 36h106M78 2v68M33 18v36",
+        ],
+    },
+    Motif {
+        sheet: "springs",
+        heavy: &[
+            "M8 24q52 40 104 0M22 37q38 25 76 0M36 48.500q24 12 48 0",
+            "M8 24a5 5 0 1 1 0-10 5 5 0 0 1 0 10ZM112 24a5 5 0 1 1 0-10 5 5 0 0 1 0 10ZM52 40v22M68 40v22M48 62h24",
+        ],
+        light: &["M2 19h116M60 6v62"],
+    },
+    Motif {
+        sheet: "paint",
+        heavy: &[
+            "M22 30h40v36H22ZM18 24h48v6H18ZM22 38c-8-30 48-30 40 0",
+            "M78 26h22v-6h10v12H100l-10 8v26M104 16V8M108 14l5-6M100 14l-5-6",
+        ],
+        light: &["M22 46h40M28 52h28M28 58h20"],
+    },
+    Motif {
+        sheet: "costs",
+        heavy: &["M20 8h80v58H20Z", "M70 8v58M84 8v58"],
+        light: &[
+            "M20 20h80M20 30h80M20 40h80M26 15h30M26 25h24M26 35h34M26 45h20M70 54h30M70 58h30",
+        ],
+    },
+];
+
+/// The motif of a sheet; nothing for a sheet without one.
+pub fn motif(sheet: &str) -> Html {
+    let Some(motif) = MOTIFS.iter().find(|motif| motif.sheet == sheet) else {
+        return html! {};
+    };
+    let strokes = |paths: &'static [&'static str], class: &'static str| {
+        paths
+            .iter()
+            .map(|d| html! { <path {class} d={*d} /> })
+            .collect::<Html>()
+    };
+    html! {
+        <svg class="motif" viewBox="0 0 120 72" aria-hidden="true" focusable="false">
+            { strokes(motif.light, "light") }
+            { strokes(motif.heavy, "heavy") }
+        </svg>
+    }
+}

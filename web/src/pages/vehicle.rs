@@ -63,6 +63,7 @@ const GROUPS: &[(&str, &[&str])] = &[
             "roll_out_front_turns",
             "roll_out_rear",
             "roll_out_rear_turns",
+            "rolling_factor",
             "pressure_front",
             "pressure_rear",
         ],

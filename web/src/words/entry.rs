@@ -4,6 +4,8 @@ use super::{Phrase, Tongue, filled, pair, same};
 use buildbook::BookError;
 use measure::{EntryError, EntryProblem, Manner, MoneyEntryError};
 use std::ops::Range;
+use trade::TradeError;
+use trade::gearing::TyreFault;
 
 /// An entry's fault as the row shows it: where in the text, and the sentence.
 #[derive(Clone, Debug, PartialEq)]
@@ -104,6 +106,17 @@ fn of_money(error: &MoneyEntryError, tongue: Tongue) -> Fault {
     }
 }
 
+fn of_trade(error: &TradeError, tongue: Tongue) -> Fault {
+    let at = match error {
+        TradeError::Tyre(TyreFault::Unread { at }) => Some(*at..*at + 1),
+        _ => None,
+    };
+    Fault {
+        at,
+        said: super::lack::refusal(error, tongue),
+    }
+}
+
 /// What is wrong with an entry.
 pub fn fault(error: &BookError, manner: &Manner, tongue: Tongue) -> Fault {
     match error {
@@ -119,6 +132,7 @@ pub fn fault(error: &BookError, manner: &Manner, tongue: Tongue) -> Fault {
                 .say(same("This is no day. A right one: 2026-03-14"))
                 .to_owned(),
         },
+        BookError::Trade(error) => of_trade(error, tongue),
         _ => Fault {
             at: None,
             said: tongue.say(same("This entry cannot be used.")).to_owned(),

@@ -22,7 +22,10 @@ fn no_answer(error: &MeasureError) -> Phrase {
 }
 
 /// Why a calculation refuses, in a sentence.
-pub fn refusal(error: &TradeError, _tongue: Tongue) -> String {
+pub fn refusal(error: &TradeError, tongue: Tongue) -> String {
+    if let Some(phrase) = super::gearing::refusal(error) {
+        return tongue.say(phrase).to_owned();
+    }
     let said = error.to_string();
     let mut letters = said.chars();
     match letters.next() {

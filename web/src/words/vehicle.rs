@@ -80,6 +80,10 @@ pub static WORDS: Subject = Subject {
             same("Turns of the rear wheel"),
         ),
         (
+            "vehicle/rolling_factor",
+            same("Rolling circumference ÷ diameter"),
+        ),
+        (
             "vehicle/pressure_front",
             pair("Front tyre pressure, cold", "Front tire pressure, cold"),
         ),
@@ -120,6 +124,20 @@ pub static WORDS: Subject = Subject {
         (
             "vehicle/tyre_front",
             same("As it stands on the side wall: 7.50-16, 185 R 14 C"),
+        ),
+        (
+            "vehicle/tyre_rear",
+            pair(
+                "As it stands on the side wall; cannot be read? Enter the roll-out.",
+                "As it stands on the side wall; cannot be read? Enter the roll-out.",
+            ),
+        ),
+        (
+            "vehicle/rolling_factor",
+            pair(
+                "Blank: 3.05 for radial, 2.99 for cross-ply tyres.",
+                "Blank: 3.05 for radial, 2.99 for bias-ply tires.",
+            ),
         ),
         (
             "vehicle/roll_out_front",
@@ -245,6 +263,31 @@ pub static WORDS: Subject = Subject {
             same("Torque at greatest power"),
         ),
         told("vehicle/frontal_area", same("Frontal area")),
+        told(
+            "vehicle/diameter_front",
+            pair(
+                "Front tyre, overall diameter",
+                "Front tire, overall diameter",
+            ),
+        ),
+        told(
+            "vehicle/diameter_rear",
+            pair("Rear tyre, overall diameter", "Rear tire, overall diameter"),
+        ),
+        told(
+            "vehicle/circumference_front",
+            pair(
+                "Front tyre, rolling circumference",
+                "Front tire, rolling circumference",
+            ),
+        ),
+        told(
+            "vehicle/circumference_rear",
+            pair(
+                "Rear tyre, rolling circumference",
+                "Rear tire, rolling circumference",
+            ),
+        ),
     ],
     remarks: &[
         (
@@ -281,6 +324,13 @@ pub static WORDS: Subject = Subject {
             "peak_torque_above_peak_power",
             same(
                 "Greatest torque usually comes at a lower engine speed than greatest power: look at both.",
+            ),
+        ),
+        (
+            "tyre_by_rule_of_thumb",
+            pair(
+                "No table holds this tyre: {0} is a rule of thumb. Roll the wheel out: straight line, working pressure, laden, several turns.",
+                "No table holds this tire: {0} is a rule of thumb. Roll the wheel out: straight line, working pressure, loaded, several turns.",
             ),
         ),
         (

@@ -148,7 +148,9 @@ fn show_pull(
     found.show(
         format!("gearing/candidate_hill/{id}"),
         Kind::Slope,
-        &steepest.ok_or(lack),
+        &steepest
+            .map(|slope| pulling.held_by_grip(slope))
+            .ok_or(lack),
     );
 }
 

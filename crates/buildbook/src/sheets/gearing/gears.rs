@@ -15,7 +15,7 @@ use crate::{All, Found, Given, Key, Lack};
 /// A gear as it can be driven.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct GearFound {
-    /// What its results end in: the row's id, and `-overdrive` where that is in.
+    /// The id of its row.
     pub id: Rc<str>,
     /// Its place, counted from 1 with the lowest.
     pub place: usize,
@@ -23,6 +23,15 @@ pub struct GearFound {
     pub name: Option<Rc<str>>,
     /// Whether the overdrive is in.
     pub overdrive: bool,
+}
+
+impl GearFound {
+    /// The name of one of its results: `gearing/top/3`, and `gearing/top_overdrive/3` where the overdrive is in.
+    #[must_use]
+    pub fn result(&self, what: &str) -> String {
+        let with = if self.overdrive { "_overdrive" } else { "" };
+        format!("gearing/{what}{with}/{}", self.id)
+    }
 }
 
 /// A gear with what it needs to be reckoned with.
@@ -199,7 +208,7 @@ impl Line {
         per_1000: &Result<measure::Speed, Lack>,
         revs: &Result<measure::Rotation, Lack>,
     ) {
-        let id = &gear.found.id;
+        let at_gear = |what: &str| gear.found.result(what);
         let overall = self.overall(gear);
         let both = (self.circumference.clone(), overall.clone()).all();
         let at = self.sheet.engine_speed.ask();
@@ -211,16 +220,12 @@ impl Line {
             .map(|(n, ratio)| propeller_shaft_speed(n, &ratio));
         let turns =
             both.map(|(circumference, overall)| turns_per_distance(&circumference, &overall));
-        found.show(format!("gearing/overall/{id}"), Kind::Ratio, &overall);
-        found.show(format!("gearing/per_1000/{id}"), Kind::Speed, per_1000);
-        found.show(format!("gearing/speed/{id}"), Kind::Speed, &speed);
-        found.show(format!("gearing/revs/{id}"), Kind::Rotation, revs);
-        found.show(format!("gearing/shaft/{id}"), Kind::Rotation, &shaft);
-        found.show(
-            format!("gearing/turns/{id}"),
-            Kind::TurnsPerDistance,
-            &turns,
-        );
+        found.show(at_gear("overall"), Kind::Ratio, &overall);
+        found.show(at_gear("per_1000"), Kind::Speed, per_1000);
+        found.show(at_gear("speed"), Kind::Speed, &speed);
+        found.show(at_gear("revs"), Kind::Rotation, revs);
+        found.show(at_gear("shaft"), Kind::Rotation, &shaft);
+        found.show(at_gear("turns"), Kind::TurnsPerDistance, &turns);
     }
 }
 
@@ -288,14 +293,9 @@ fn gear(row: &GearRow, place: usize, overdrive: bool, worm: bool) -> Gear {
     } else {
         row.efficiency.ask().cloned()
     };
-    let id = if overdrive {
-        format!("{}-overdrive", row.id())
-    } else {
-        row.id().to_owned()
-    };
     Gear {
         found: GearFound {
-            id: id.into(),
+            id: row.id().into(),
             place,
             name: row.name.value().filter(|name| !name.is_empty()).cloned(),
             overdrive,

@@ -143,14 +143,13 @@ impl Pulling {
         let mut tops: Vec<(usize, Speed)> = Vec::new();
         let mut steepest: Result<Ratio, Lack> = Err(Lack::Needs(Vec::new()));
         for (place, (gear, pull)) in gears.iter().zip(&self.pulls).enumerate() {
-            let id = &gear.id;
             let top = self.top_speed(pull);
-            found.show(format!("gearing/top/{id}"), Kind::Speed, &top);
+            found.show(gear.result("top"), Kind::Speed, &top);
             if let Ok(top) = top {
                 tops.push((place, top));
             }
             let slope = self.hill(pull).map(|hill| hill.slope);
-            found.show(format!("gearing/hill/{id}"), Kind::Slope, &slope);
+            found.show(gear.result("hill"), Kind::Slope, &slope);
             let better = match (&steepest, &slope) {
                 (Ok(old), Ok(new)) => new.value() > old.value(),
                 (Err(_), _) => true,
@@ -159,11 +158,7 @@ impl Pulling {
             if better {
                 steepest = slope;
             }
-            found.show(
-                format!("gearing/effort/{id}"),
-                Kind::Force,
-                &self.most_effort(pull),
-            );
+            found.show(gear.result("effort"), Kind::Force, &self.most_effort(pull));
         }
         let best = tops
             .into_iter()
@@ -203,22 +198,24 @@ impl Pulling {
         ))
     }
 
+    /// The slope that the engine climbs, or the one on which the driven tyres slip, where that is less.
+    pub(super) fn held_by_grip(&self, by_torque: Ratio) -> Ratio {
+        let mut limits = vec![(limit::TORQUE, by_torque)];
+        if let Ok(slope) = self.slipping(&Acceleration::exact(0.0)) {
+            limits.push((limit::GRIP, slope));
+        }
+        Ratio::least_of(&limits)
+            .of_kind(Kind::Slope)
+            .called("s_max")
+    }
+
     fn show_hills(&self, found: &mut Found, by_torque: Result<Ratio, Lack>) {
         let at_rest = Acceleration::exact(0.0);
         let by_torque = match by_torque {
             Err(Lack::Needs(keys)) if keys.is_empty() => Err(self.lack_of_top()),
             other => other,
         };
-        let mut limits = Vec::new();
-        let hill = by_torque.map(|slope| {
-            limits.push((limit::TORQUE, slope));
-            if let Ok(slope) = self.slipping(&at_rest) {
-                limits.push((limit::GRIP, slope));
-            }
-            Ratio::least_of(&limits)
-                .of_kind(Kind::Slope)
-                .called("s_max")
-        });
+        let hill = by_torque.map(|slope| self.held_by_grip(slope));
         found.headline("gearing/steepest", Kind::Slope, &hill);
         found.show("gearing/grip_slope", Kind::Slope, &self.slipping(&at_rest));
         found.headline("gearing/restart", Kind::Slope, &self.restart());

@@ -65,7 +65,7 @@ fn of_pull(found: &mut Found, line: &Line, pulling: &Pulling) {
     for id in ["gearing/top_speed", "gearing/steepest", "gearing/restart"] {
         if found.figure(id).is_some_and(measure::Figure::contested) {
             let figure = found.figure(id).cloned();
-            let remark = Remark::new(Rank::Remark, "limits_lie_close").naming(id);
+            let remark = Remark::new(Rank::Remark, "limits_lie_close");
             found.remark(match figure {
                 Some(figure) => remark.with(figure),
                 None => remark,

@@ -1,10 +1,8 @@
 //! Lines for the two drawings, in SI units.
 
-use std::rc::Rc;
-
 use trade::gearing::saw_tooth;
 
-use super::gears::Line;
+use super::gears::{GearFound, Line};
 use super::pull::Pulling;
 
 /// What the drawings show: speed against engine speed, and effort against road load.
@@ -12,8 +10,8 @@ use super::pull::Pulling;
 pub struct Sketch {
     /// The engine speeds between which lines are drawn, turns per second.
     pub engine: (f64, f64),
-    /// Each gear: its id, and road speed for each turn of the engine (m).
-    pub gears: Vec<(Rc<str>, f64)>,
+    /// Each gear, and road speed for each turn of the engine (m).
+    pub gears: Vec<(GearFound, f64)>,
     /// Up through the gears: engine speed (turns per second) and road speed (m/s).
     pub saw_tooth: Vec<(f64, f64)>,
     /// Effort in each gear.
@@ -27,8 +25,8 @@ pub struct Sketch {
 /// The effort in one gear.
 #[derive(Debug, Clone, PartialEq)]
 pub struct EffortLine {
-    /// The gear's id.
-    pub id: Rc<str>,
+    /// The gear.
+    pub gear: GearFound,
     /// Road speed (m/s) and force (N).
     pub points: Vec<(f64, f64)>,
 }
@@ -54,14 +52,14 @@ impl Sketch {
                 red_line.or(told).unwrap_or(FASTEST).max(2.0 * SLOWEST),
             ),
         };
-        let gears: Vec<(Rc<str>, f64)> = line
+        let gears: Vec<(GearFound, f64)> = line
             .gears
             .iter()
             .zip(&pulling.pulls)
             .filter_map(|(gear, pull)| {
                 let pull = pull.as_ref().ok()?;
                 Some((
-                    Rc::clone(&gear.found.id),
+                    gear.found.clone(),
                     pull.circumference.value() / pull.overall.value(),
                 ))
             })
@@ -90,7 +88,7 @@ impl Sketch {
             .filter_map(|(gear, pull)| {
                 let pull = pull.as_ref().ok()?;
                 Some(EffortLine {
-                    id: Rc::clone(&gear.found.id),
+                    gear: gear.found.clone(),
                     points: pull.line(curve, limits.range(), POINTS),
                 })
             })

@@ -114,7 +114,7 @@ fn hill_asked<'a>(line: &'a Line, pulling: &Pulling) -> Result<HillAsked<'a>, La
         let at = line
             .gears
             .iter()
-            .position(|other| other.found.id == gear.found.id);
+            .position(|other| other.found == gear.found);
         at.and_then(|at| pulling.pulls.get(at).cloned())
             .unwrap_or(Err(Lack::Needs(Vec::new())))
     });

@@ -63,6 +63,13 @@ impl Book {
         }
     }
 
+    /// A new book as its owner begins it: empty, save for the version of the defaults, which it keeps.
+    #[must_use]
+    pub fn begun(id: impl Into<Rc<str>>) -> Self {
+        let version = Entry::new(DEFAULTS_VERSION.to_string());
+        Self::of(id, [(Key::from(DEFAULTS_KEY), version)])
+    }
+
     /// A book of these entries.
     #[must_use]
     pub fn of(id: impl Into<Rc<str>>, entries: impl IntoIterator<Item = (Key, Entry)>) -> Self {
@@ -106,12 +113,12 @@ impl Book {
         self.entry(NAME_KEY).map_or("", |entry| &entry.text)
     }
 
-    /// The version of the defaults the book was begun with.
+    /// The version of the defaults the book was begun with; the first one where it does not say.
     #[must_use]
     pub fn defaults_version(&self) -> u32 {
         self.entry(DEFAULTS_KEY)
             .and_then(|entry| entry.text.trim().parse().ok())
-            .unwrap_or(DEFAULTS_VERSION)
+            .unwrap_or(1)
     }
 
     /// The currency of amounts that name none.

@@ -350,7 +350,7 @@ impl<S: Store> Shelf<S> {
         let book = rough.book.known_as(id);
         let book = book.with(&book.setting(NAME_KEY, Some(Entry::new(name))));
         let revision = self.save(&book, &rough.log, 0, now_ms)?;
-        self.save(&Book::new(ROUGH), &Log::default(), rough.revision, now_ms)?;
+        self.save(&Book::begun(ROUGH), &Log::default(), rough.revision, now_ms)?;
         Ok(Opened {
             book,
             log: rough.log,

@@ -7,7 +7,7 @@ use crate::pages;
 use crate::route::{self, Route};
 use crate::settings::Settings;
 use crate::state::{Action, Call, Saved, State};
-use crate::storage::{Keeper, LocalStorage};
+use crate::storage::Keeper;
 use crate::widgets::{Drawers, Notices, Rail, Wiping};
 use crate::words::{self, frame};
 use gloo_timers::callback::Timeout;
@@ -21,13 +21,15 @@ const KEPT_AFTER: u32 = 400;
 
 /// Opens the app in the page.
 pub fn start() {
-    let keeper: Rc<dyn Keeper> = Rc::new(LocalStorage);
-    let (book, log) = keeper.open();
+    let (keeper, opened, fault) = Keeper::start();
     let settings = keeper
         .settings()
         .unwrap_or_else(|| Settings::for_language(&browser::language()));
     browser::dress(&settings);
-    let desk = Desk::new(State::new(book, log, settings, route::route_now()));
+    let desk = Desk::new(State::new(opened.book, opened.log, settings, route::route_now()));
+    if let Some(fault) = fault {
+        desk.send(Action::Saved(Saved::Fault(fault)));
+    }
     tie(&desk, &keeper);
     let Some(root) = browser::document().and_then(|document| document.get_element_by_id("app"))
     else {
@@ -37,15 +39,16 @@ pub fn start() {
 }
 
 /// Ties the desk to the address, the store and the page's root.
-fn tie(desk: &Desk, keeper: &Rc<dyn Keeper>) {
+fn tie(desk: &Desk, keeper: &Rc<Keeper>) {
     let heard = desk.clone();
     route::on_route(move |route| heard.send(Action::Go(route)));
     keep_settings(desk, Rc::clone(keeper));
     keep_book(desk, Rc::clone(keeper));
+    keeper.tie(desk);
     follow_calls(desk);
 }
 
-fn keep_settings(desk: &Desk, keeper: Rc<dyn Keeper>) {
+fn keep_settings(desk: &Desk, keeper: Rc<Keeper>) {
     let last = RefCell::new(Rc::clone(&desk.state().settings));
     let told = desk.clone();
     desk.listen(move || {
@@ -59,20 +62,8 @@ fn keep_settings(desk: &Desk, keeper: Rc<dyn Keeper>) {
 }
 
 /// Keeps the book soon after each edit, and at once when the page is hidden.
-fn keep_book(desk: &Desk, keeper: Rc<dyn Keeper>) {
-    let keep = {
-        let desk = desk.clone();
-        Rc::new(move || {
-            let state = desk.state();
-            if state.saved == Saved::Pending {
-                let saved = match keeper.keep(&state.book, &state.log) {
-                    Ok(time) => Saved::At(time),
-                    Err(why) => Saved::Fault(why),
-                };
-                desk.send(Action::Saved(saved));
-            }
-        })
-    };
+fn keep_book(desk: &Desk, keeper: Rc<Keeper>) {
+    let keep = Rc::new(move || keeper.keep());
     let timer = RefCell::new(None::<Timeout>);
     let last = RefCell::new(Rc::clone(&desk.state().book));
     let (told, soon) = (desk.clone(), Rc::clone(&keep));

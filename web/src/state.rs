@@ -34,6 +34,8 @@ pub struct State {
     pub view: Rc<View>,
     /// Whether another page of this browser holds the book, so that this one only shows it.
     pub read_only: bool,
+    /// Counts what happens to the books of this browser, so that their list is drawn again.
+    pub shelf: u32,
 }
 
 /// What a user, the browser or the store does.
@@ -75,6 +77,8 @@ pub enum Action {
     ReadOnly(bool),
     /// What became of saving.
     Saved(Saved),
+    /// Something happened to the books of this browser.
+    Shelved,
     /// A setting, by its kept name and value.
     Set(&'static str, &'static str),
     /// Another page.
@@ -115,6 +119,7 @@ impl State {
             saved: Saved::Untouched,
             view: Rc::new(View::default()),
             read_only: false,
+            shelf: 0,
         }
     }
 
@@ -160,6 +165,7 @@ impl State {
             Action::Follow(book, log) => self.put_book(book, log),
             Action::ReadOnly(only) => self.read_only = only,
             Action::Saved(saved) => self.saved = saved,
+            Action::Shelved => self.shelf = self.shelf.wrapping_add(1),
             Action::Set(setting, value) => Rc::make_mut(&mut self.settings).put(setting, value),
             other => self.look(other),
         }

@@ -1,11 +1,11 @@
 //! What is open, chosen and asked for on the page; nothing of it is kept.
 
-use buildbook::Key;
+use buildbook::{BookError, Key};
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 
 /// Whether what was entered is kept in this browser.
-#[derive(Clone, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, Debug, PartialEq, Default)]
 pub enum Saved {
     /// Nothing to keep yet.
     #[default]
@@ -14,8 +14,8 @@ pub enum Saved {
     Pending,
     /// Kept, at this time of the day as the browser writes it.
     At(Rc<str>),
-    /// Not kept: the browser says why.
-    Fault(Rc<str>),
+    /// Not kept, and why.
+    Fault(BookError),
 }
 
 /// What takes the drawing's place beside the entries.

@@ -26,7 +26,12 @@ pub fn start() {
         .settings()
         .unwrap_or_else(|| Settings::for_language(&browser::language()));
     browser::dress(&settings);
-    let desk = Desk::new(State::new(opened.book, opened.log, settings, route::route_now()));
+    let desk = Desk::new(State::new(
+        opened.book,
+        opened.log,
+        settings,
+        route::route_now(),
+    ));
     if let Some(fault) = fault {
         desk.send(Action::Saved(Saved::Fault(fault)));
     }
@@ -154,7 +159,10 @@ fn use_offline() -> Offline {
 
 fn page(route: &Route) -> Html {
     match route {
-        Route::Questions | Route::Link(_) | Route::Books => html! { <pages::Questions /> },
+        Route::Questions => html! { <pages::Questions /> },
+        Route::Books => html! { <pages::Books /> },
+        Route::Send(what) => html! { <pages::Send what={*what} /> },
+        Route::Link(payload) => html! { <pages::ReceivedLink payload={payload.clone()} /> },
         Route::Vehicle => html! { <pages::Vehicle /> },
         Route::Settings => html! { <pages::SettingsPage /> },
         Route::Gearing => html! { <pages::Gearing /> },

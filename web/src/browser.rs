@@ -1,5 +1,9 @@
 //! The few things asked of the browser: the cursor, the title, the look of the page, time, printing.
 
+mod files;
+
+pub use files::{day_and_time, file_bytes, hand_out, megabytes, to_clipboard};
+
 use crate::settings::{Look, Settings, Thumb};
 use crate::state::CallTo;
 use gloo_timers::callback::Timeout;

@@ -1,6 +1,10 @@
 //! The address after the `#`, as an enum. A damaged address opens the questions; it never stops the app.
 
+use buildbook::SHEETS;
 use wasm_bindgen::{JsCast, closure::Closure};
+
+/// What stands for the whole book where a sheet is asked for.
+pub const WHOLE_BOOK: &str = "book";
 
 /// A page of the reckoner.
 #[derive(Clone, Debug, PartialEq, Eq, Default)]
@@ -22,6 +26,8 @@ pub enum Route {
     Books,
     /// Units, language, look, thumb side.
     Settings,
+    /// A link of a sheet, or of the whole book, to send.
+    Send(&'static str),
     /// A book or a sheet that came in a link; the text is what follows `#/link/`.
     Link(String),
 }
@@ -32,6 +38,10 @@ impl Route {
         let path = fragment.trim_start_matches('#').trim_start_matches('/');
         if let Some(payload) = path.strip_prefix("link/") {
             return Self::Link(payload.to_owned());
+        }
+        if let Some(what) = path.strip_prefix("send/") {
+            let sheet = SHEETS.into_iter().find(|sheet| *sheet == what);
+            return Self::Send(sheet.unwrap_or(WHOLE_BOOK));
         }
         match path.split(['/', '?']).next().unwrap_or_default() {
             "vehicle" => Self::Vehicle,
@@ -50,6 +60,7 @@ impl Route {
         match self {
             Self::Questions => "#/".to_owned(),
             Self::Link(payload) => format!("#/link/{payload}"),
+            Self::Send(what) => format!("#/send/{what}"),
             other => format!("#/{}", other.name()),
         }
     }
@@ -66,7 +77,14 @@ impl Route {
             Self::Books => "books",
             Self::Settings => "settings",
             Self::Link(_) => "link",
+            Self::Send(_) => "send",
         }
+    }
+
+    /// The sheet that the page shows, if it is a sheet's.
+    pub fn sheet(&self) -> Option<&'static str> {
+        let name = self.name();
+        SHEETS.into_iter().find(|sheet| *sheet == name)
     }
 
     /// The page of a sheet, by the first part of an entry's or a result's key.
@@ -114,6 +132,8 @@ mod tests {
             Route::Costs,
             Route::Books,
             Route::Settings,
+            Route::Send("paint"),
+            Route::Send(WHOLE_BOOK),
             Route::Link("1.abc-_".to_owned()),
         ] {
             assert_eq!(Route::of_fragment(&route.fragment()), route);

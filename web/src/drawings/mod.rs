@@ -25,11 +25,13 @@ pub mod labels;
 pub mod paint;
 pub mod parts;
 pub mod plot;
+pub mod qr;
 pub mod vehicle;
 
 pub use geometry::{Fit, Paper, Point, Span};
 pub use labels::Labels;
 pub use plot::{Axis, Plot};
+pub use qr::qr_drawing;
 
 use crate::state::State;
 use yew::Html;

@@ -1,18 +1,24 @@
 //! The pages, a file each. They are made from widgets only and hold no arithmetic.
 
+mod books;
 mod costs;
 mod gearing;
 mod paint;
 mod plain;
 mod questions;
+mod received;
+mod send;
 mod settings;
 mod springs;
 mod vehicle;
 
+pub use books::Books;
 pub use costs::Costs;
 pub use gearing::Gearing;
 pub use paint::Paint;
 pub use questions::Questions;
+pub use received::ReceivedLink;
+pub use send::Send;
 pub use settings::SettingsPage;
 pub use springs::Springs;
 pub use vehicle::Vehicle;

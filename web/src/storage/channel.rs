@@ -42,7 +42,9 @@ impl Channel {
         let channel = web_sys::window()
             .and_then(|window| Reflect::get(&window, &"BroadcastChannel".into()).ok())
             .and_then(|constructor| constructor.dyn_into::<Function>().ok())
-            .and_then(|constructor| Reflect::construct(&constructor, &Array::of1(&NAME.into())).ok());
+            .and_then(|constructor| {
+                Reflect::construct(&constructor, &Array::of1(&NAME.into())).ok()
+            });
         if let Some(channel) = &channel {
             let listener = Closure::<dyn Fn(JsValue)>::new(move |event: JsValue| {
                 let data = Reflect::get(&event, &"data".into()).unwrap_or_default();

@@ -70,14 +70,21 @@ impl Keeper {
     /// The keeper, and what is open at first: the book that was open last, else the rough book.
     pub fn start() -> (Rc<Self>, Opened, Option<BookError>) {
         let shelf = Shelf::new(AnyStore::found());
-        let last = shelf.settings().ok().and_then(|settings| settings.get(OPEN).cloned());
+        let last = shelf
+            .settings()
+            .ok()
+            .and_then(|settings| settings.get(OPEN).cloned());
         let last = last.unwrap_or_else(|| ROUGH.to_owned());
         let mut fault = shelf.store().is_memory().then_some(BookError::Off);
         let opened = shelf.open(&last).or_else(|error| {
             if error != BookError::Missing {
                 fault = Some(error);
             }
-            if last == ROUGH { Err(BookError::Missing) } else { shelf.open(ROUGH) }
+            if last == ROUGH {
+                Err(BookError::Missing)
+            } else {
+                shelf.open(ROUGH)
+            }
         });
         let opened = opened.unwrap_or_else(|_| Opened {
             book: Book::begun(ROUGH),
@@ -118,7 +125,9 @@ impl Keeper {
 
     /// Keeps the open book if anything was entered since it was kept last.
     pub fn keep(&self) {
-        let Some(desk) = self.desk.borrow().clone() else { return };
+        let Some(desk) = self.desk.borrow().clone() else {
+            return;
+        };
         let state = desk.state();
         if state.saved != Saved::Pending || state.read_only {
             return;
@@ -127,7 +136,10 @@ impl Keeper {
             self.keep_named_rough(&state.book, &state.log);
             return;
         }
-        match self.shelf.save(&state.book, &state.log, self.seen.get(), now_ms()) {
+        match self
+            .shelf
+            .save(&state.book, &state.log, self.seen.get(), now_ms())
+        {
             Ok(revision) => {
                 self.seen.set(revision);
                 self.tell_saved();
@@ -143,17 +155,27 @@ impl Keeper {
             return;
         }
         let time = String::from(js_sys::Date::new_0().to_locale_time_string("en-GB"));
-        self.send(Action::Saved(Saved::At(time.chars().take(5).collect::<String>().into())));
+        self.send(Action::Saved(Saved::At(
+            time.chars().take(5).collect::<String>().into(),
+        )));
         self.send(Action::Shelved);
     }
 
     /// A rough book that was given a name becomes a book of its own, and an empty rough book takes its place.
     fn keep_named_rough(&self, book: &Book, log: &Log) {
         let book = book.known_as(fresh_id());
-        let kept = self.shelf.save(&book, log, 0, now_ms()).and_then(|revision| {
-            self.shelf.save(&Book::begun(ROUGH), &Log::default(), self.seen.get(), now_ms())?;
-            Ok(revision)
-        });
+        let kept = self
+            .shelf
+            .save(&book, log, 0, now_ms())
+            .and_then(|revision| {
+                self.shelf.save(
+                    &Book::begun(ROUGH),
+                    &Log::default(),
+                    self.seen.get(),
+                    now_ms(),
+                )?;
+                Ok(revision)
+            });
         match kept {
             Ok(revision) => {
                 ask_to_persist();
@@ -166,7 +188,10 @@ impl Keeper {
 
     /// Another tab saved this book meanwhile, unseen: what was entered here is kept as a book of its own.
     fn keep_both(&self, book: &Book, log: &Log) {
-        let stale = BookError::Stale { seen: self.seen.get(), stored: 0 };
+        let stale = BookError::Stale {
+            seen: self.seen.get(),
+            stored: 0,
+        };
         let copy = book.known_as(fresh_id());
         match self.shelf.save(&copy, log, 0, now_ms()) {
             Ok(revision) => {
@@ -225,6 +250,11 @@ impl Keeper {
         self.shelf.shelved()
     }
 
+    /// Whether a book stands on the shelf.
+    pub fn has(&self, id: &str) -> bool {
+        self.shelf.open(id).is_ok()
+    }
+
     /// Whether what is kept is gone when the page closes.
     pub fn forgets(&self) -> bool {
         self.shelf.store().is_memory()
@@ -247,7 +277,13 @@ impl Keeper {
     fn put_rough(&self) -> Result<Opened, BookError> {
         let book = Book::begun(ROUGH);
         let revision = self.shelf.save(&book, &Log::default(), 0, now_ms())?;
-        Ok(Opened { book, log: Log::default(), revision, saved_ms: now_ms(), aside: Vec::new() })
+        Ok(Opened {
+            book,
+            log: Log::default(),
+            revision,
+            saved_ms: now_ms(),
+            aside: Vec::new(),
+        })
     }
 
     fn show(self: &Rc<Self>, opened: Opened) {
@@ -270,10 +306,20 @@ impl Keeper {
         self.keep();
         let own = ![ROUGH, example::ID].contains(&&**book.id())
             && self.shelf.open(book.id()) == Err(BookError::Missing);
-        let book = if own { book.clone() } else { book.known_as(fresh_id()) };
+        let book = if own {
+            book.clone()
+        } else {
+            book.known_as(fresh_id())
+        };
         let revision = self.shelf.save(&book, &Log::default(), 0, now_ms())?;
         ask_to_persist();
-        self.show(Opened { book, log: Log::default(), revision, saved_ms: now_ms(), aside: Vec::new() });
+        self.show(Opened {
+            book,
+            log: Log::default(),
+            revision,
+            saved_ms: now_ms(),
+            aside: Vec::new(),
+        });
         Ok(())
     }
 
@@ -345,7 +391,12 @@ impl Keeper {
     /// As opening and saving.
     pub fn open_example(self: &Rc<Self>) -> Result<(), BookError> {
         self.keep();
-        let binned = self.shelf.shelved()?.deleted.iter().any(|listed| &*listed.id == example::ID);
+        let binned = self
+            .shelf
+            .shelved()?
+            .deleted
+            .iter()
+            .any(|listed| &*listed.id == example::ID);
         match self.shelf.open(example::ID) {
             Ok(opened) if !binned => self.show(opened),
             found => {
@@ -353,7 +404,13 @@ impl Keeper {
                 let (book, log) = (example::book(), Log::default());
                 let revision = self.shelf.save(&book, &log, seen, now_ms())?;
                 self.shelf.undelete(example::ID)?;
-                self.show(Opened { book, log, revision, saved_ms: now_ms(), aside: Vec::new() });
+                self.show(Opened {
+                    book,
+                    log,
+                    revision,
+                    saved_ms: now_ms(),
+                    aside: Vec::new(),
+                });
             }
         }
         Ok(())
@@ -421,7 +478,9 @@ impl Keeper {
             me.send(Action::ReadOnly(held.is_none()));
             *me.held.borrow_mut() = held;
         };
-        locks::ask(&lock_name(&id), How::IfFree, granted, move || loser.lose(&lost));
+        locks::ask(&lock_name(&id), How::IfFree, granted, move || {
+            loser.lose(&lost)
+        });
     }
 
     /// Another tab took the lock of a book.
@@ -465,7 +524,10 @@ impl Keeper {
 
     /// Edits from the revision that was handed over, which may take a moment to reach this tab's view of the store.
     fn edit_from_handed(self: &Rc<Self>, looks: u32) {
-        let there = self.shelf.open(&self.open_id()).is_ok_and(|opened| opened.revision >= self.handed.get());
+        let there = self
+            .shelf
+            .open(&self.open_id())
+            .is_ok_and(|opened| opened.revision >= self.handed.get());
         if there || looks == 0 {
             self.reopen();
             self.send(Action::ReadOnly(false));
@@ -508,7 +570,9 @@ impl Keeper {
         let me = Rc::clone(self);
         let changed = Closure::<dyn Fn(JsValue)>::new(move |event: JsValue| {
             let name = js_sys::Reflect::get(&event, &"key".into()).unwrap_or_default();
-            let id = name.as_string().and_then(|name| book_at(&name).map(str::to_owned));
+            let id = name
+                .as_string()
+                .and_then(|name| book_at(&name).map(str::to_owned));
             let open = id.is_some_and(|id| *id == *me.open_id());
             let desk = me.desk.borrow().clone();
             // Where something entered here is not kept yet, saving it will find out and keep both.
@@ -518,7 +582,8 @@ impl Keeper {
             me.send(Action::Shelved);
         });
         if let Some(window) = web_sys::window() {
-            let _ = window.add_event_listener_with_callback("storage", changed.as_ref().unchecked_ref());
+            let _ = window
+                .add_event_listener_with_callback("storage", changed.as_ref().unchecked_ref());
         }
         changed.forget();
     }
@@ -536,6 +601,10 @@ fn file_name(book: &Book) -> String {
         .map(|c| if c.is_alphanumeric() { c } else { '-' })
         .collect();
     let name = name.trim_matches('-').to_lowercase();
-    let name = if name.is_empty() { "build-book".to_owned() } else { name };
+    let name = if name.is_empty() {
+        "build-book".to_owned()
+    } else {
+        name
+    };
     format!("{name}.json")
 }

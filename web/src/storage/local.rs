@@ -23,7 +23,11 @@ fn refusal(error: &JsValue) -> BookError {
     let name = told("name").as_string().unwrap_or_default();
     let code = told("code").as_f64().unwrap_or_default();
     let full = name.contains("Quota") || name.contains("QUOTA") || code == 22.0 || code == 1014.0;
-    if full { BookError::Full } else { BookError::Off }
+    if full {
+        BookError::Full
+    } else {
+        BookError::Off
+    }
 }
 
 impl Store for LocalStore {
@@ -115,9 +119,7 @@ impl Store for AnyStore {
 /// Asks the browser not to clear what is kept when it wants room.
 pub fn ask_to_persist() {
     let asked = || -> Result<JsValue, JsValue> {
-        let navigator = web_sys::window()
-            .ok_or(JsValue::UNDEFINED)?
-            .navigator();
+        let navigator = web_sys::window().ok_or(JsValue::UNDEFINED)?.navigator();
         let storage = Reflect::get(&navigator, &"storage".into())?;
         let persist: js_sys::Function = Reflect::get(&storage, &"persist".into())?.into();
         persist.call0(&storage)

@@ -4,8 +4,9 @@ use super::icon::{Icon, icon};
 use crate::browser;
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
 use crate::offline::{Offline, accept_new_version};
-use crate::route::Route;
+use crate::route::{Route, WHOLE_BOOK};
 use crate::state::{Action, Drawer, Saved, State};
+use crate::storage::keeper;
 use crate::words::{self, Phrase, Tongue, filled, frame};
 use buildbook::{SHEETS, State as Standing};
 use gloo_timers::callback::Interval;
@@ -168,6 +169,8 @@ fn Sheets() -> Html {
 #[component]
 fn More() -> Html {
     let can_redo = use_slice(|state| state.log.can_redo() && !state.read_only).unwrap_or(false);
+    // From a sheet its own link is offered first, from anywhere else the whole book.
+    let what = use_slice(|state| state.route.sheet().unwrap_or(WHOLE_BOOK)).unwrap_or(WHOLE_BOOK);
     let (desk, tongue) = (use_desk(), use_settings().tongue);
     let Some(desk) = desk else { return html! {} };
     let print = {
@@ -196,6 +199,9 @@ fn More() -> Html {
             <h2 class="ruled">{ tongue.say(frame::MORE) }</h2>
             <div class="drawer-keys">
                 if can_redo { { press("redo", Icon::Redo, frame::REDO, send(&desk, Action::Redo)) } }
+                <a class="drawer-key" href={Route::Send(what).fragment()} data-do="send" onclick={send(&desk, Action::Drawer(None))}>
+                    { icon(Icon::Send) }<span class="name">{ tongue.say(frame::SEND) }</span>
+                </a>
                 { press("print", Icon::Print, frame::PRINT, print) }
                 <a class="drawer-key" href={Route::Settings.fragment()} data-do="settings" onclick={send(&desk, Action::Drawer(None))}>
                     { icon(Icon::Settings) }<span class="name">{ tongue.say(frame::SETTINGS) }</span>
@@ -217,9 +223,10 @@ pub struct NoticesProps {
 #[component]
 pub fn Notices(props: &NoticesProps) -> Html {
     let fault = use_slice(|state| match &state.saved {
-        Saved::Fault(why) => Some(why.to_string()),
+        Saved::Fault(why) => Some(why.clone()),
         _ => None,
     });
+    let read_only = use_slice(|state| state.read_only).unwrap_or(false);
     let tongue = use_settings().tongue;
     let put_off = use_state(|| false);
     let later = {
@@ -230,7 +237,19 @@ pub fn Notices(props: &NoticesProps) -> Html {
     html! {
         <>
             if let Some(why) = fault.flatten() {
-                <div class="notice fault" role="alert">{ icon(Icon::Warning) }<p>{ filled(tongue.say(frame::SAVE_FAULT), &[why]) }</p></div>
+                <div class="notice fault" role="alert" data-notice="not-kept">
+                    { icon(Icon::Warning) }<p>{ words::books::not_kept(&why, tongue) }</p>
+                    <a class="key" href={Route::Books.fragment()} data-do="books">{ tongue.say(frame::BOOKS) }</a>
+                </div>
+            }
+            if read_only {
+                <div class="notice" role="status" data-notice="read-only">
+                    { icon(Icon::Remark) }<p>{ tongue.say(words::books::READ_ONLY) }</p>
+                    <button type="button" class="key main" data-do="edit-here"
+                        onclick={Callback::from(|_| if let Some(keeper) = keeper() { keeper.edit_here(); })}>
+                        { tongue.say(words::books::EDIT_HERE) }
+                    </button>
+                </div>
             }
             if new {
                 <div class="notice" role="status" data-notice="new-version">

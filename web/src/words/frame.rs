@@ -49,9 +49,6 @@ pub const WARNING: Phrase = same("look here");
 // Saving.
 pub const SAVED_AT: Phrase = same("Saved {0}");
 pub const NOT_SAVED: Phrase = same("Not saved yet");
-pub const SAVE_FAULT: Phrase = same(
-    "This browser does not keep what you enter: {0}. Everything works until the page closes. Take a file copy from Build books.",
-);
 pub const OFFLINE_READY: Phrase = same("Ready to work without a network.");
 pub const NEW_VERSION: Phrase = same("A new version is here. Your books stay as they are.");
 pub const TAKE_NEW_VERSION: Phrase = same("Take it now");

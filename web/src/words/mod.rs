@@ -23,6 +23,7 @@
 //! ```
 //! and is named in [`SUBJECTS`]. A test here fails when a field, a list, a choice or a result has no words.
 
+pub mod books;
 pub mod costs;
 pub mod entry;
 pub mod frame;
@@ -67,6 +68,7 @@ pub fn page_name(page: &str, tongue: Tongue) -> String {
         "books" => frame::BOOKS,
         "settings" => frame::SETTINGS,
         "link" => frame::RECEIVED,
+        "send" => frame::SEND,
         sheet => match subject(sheet) {
             Some(words) => words.name,
             None => return bare(sheet),

@@ -79,6 +79,14 @@ pub struct Shelved {
     pub room: Option<usize>,
 }
 
+impl Shelved {
+    /// How many characters the store takes in all, where that is known.
+    #[must_use]
+    pub fn capacity(&self) -> Option<usize> {
+        self.room.map(|room| room + self.used)
+    }
+}
+
 /// A book that was opened.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Opened {

@@ -1,0 +1,88 @@
+//! Files out and in, the clipboard, and how the browser writes days and sizes.
+
+use buildbook::BookError;
+use js_sys::{Array, Date, Function, Object, Promise, Reflect, Uint8Array};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{Blob, HtmlAnchorElement, HtmlInputElement, Url};
+
+/// The largest file that is read, in bytes: beyond what the reckoner makes.
+const LARGEST: f64 = 8_388_608.0;
+
+/// Hands a text out as a file.
+pub fn hand_out(name: &str, text: &str) {
+    let parts = Array::of1(&JsValue::from_str(text));
+    let Ok(blob) = Blob::new_with_str_sequence(&parts) else {
+        return;
+    };
+    let Ok(address) = Url::create_object_url_with_blob(&blob) else {
+        return;
+    };
+    let anchor = super::document()
+        .and_then(|document| document.create_element("a").ok())
+        .and_then(|element| element.dyn_into::<HtmlAnchorElement>().ok());
+    if let Some(anchor) = anchor {
+        anchor.set_href(&address);
+        anchor.set_download(name);
+        anchor.click();
+    }
+    // Some browsers take the file only after the press is over.
+    super::after(10_000, move || {
+        let _ = Url::revoke_object_url(&address);
+    });
+}
+
+/// The bytes of the file that was chosen in a field; the field is emptied, so that the same file can be chosen again.
+pub fn file_bytes(
+    field: &HtmlInputElement,
+    then: impl FnOnce(Result<Vec<u8>, BookError>) + 'static,
+) {
+    let chosen = field.files().and_then(|files| files.get(0));
+    field.set_value("");
+    let Some(file) = chosen else { return };
+    if file.size() > LARGEST {
+        then(Err(BookError::TooLarge));
+        return;
+    }
+    let reading = file.array_buffer();
+    spawn_local(async move {
+        let read = JsFuture::from(reading).await;
+        then(
+            read.map(|buffer| Uint8Array::new(&buffer).to_vec())
+                .map_err(|_| BookError::Missing),
+        );
+    });
+}
+
+/// Puts a text on the clipboard and tells whether it is there.
+pub fn to_clipboard(text: &str, then: impl FnOnce(bool) + 'static) {
+    let asked = || -> Result<Promise, JsValue> {
+        let navigator = web_sys::window().ok_or(JsValue::UNDEFINED)?.navigator();
+        let clipboard = Reflect::get(&navigator, &"clipboard".into())?;
+        let write: Function = Reflect::get(&clipboard, &"writeText".into())?.dyn_into()?;
+        write.call1(&clipboard, &text.into())?.dyn_into()
+    };
+    match asked() {
+        Ok(promise) => spawn_local(async move { then(JsFuture::from(promise).await.is_ok()) }),
+        Err(_) => then(false),
+    }
+}
+
+/// A day with its time, as the language writes it.
+pub fn day_and_time(time_ms: f64, language: &str) -> String {
+    let options = Object::new();
+    // A plain object takes any member.
+    let _ = Reflect::set(&options, &"dateStyle".into(), &"medium".into());
+    let _ = Reflect::set(&options, &"timeStyle".into(), &"short".into());
+    Date::new(&time_ms.into())
+        .to_locale_string(language, &options)
+        .into()
+}
+
+/// A number of characters as megabytes, as the language writes it.
+pub fn megabytes(characters: usize, language: &str) -> String {
+    // Two decimals are enough to see a book come or go.
+    let rounded = js_sys::Number::from((characters as f64 / 1e4).round() / 1e2);
+    let shown: String = rounded.to_locale_string(language).into();
+    format!("{shown}\u{a0}MB")
+}

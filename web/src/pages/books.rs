@@ -208,7 +208,7 @@ fn BookCard(props: &BookCardProps) -> Html {
                 None
             } else {
                 Some(now.clone())
-            })
+            });
         })
     };
     html! {

@@ -479,7 +479,7 @@ impl Keeper {
             *me.held.borrow_mut() = held;
         };
         locks::ask(&lock_name(&id), How::IfFree, granted, move || {
-            loser.lose(&lost)
+            loser.lose(&lost);
         });
     }
 

@@ -134,7 +134,12 @@ fn typed_tail(field: &Field, entry: &Entry, unit: Option<String>) -> Tail {
             ..Tail::default()
         };
     };
-    let pm = assumed_pm(&reading, reading.unit, &Manner::default());
+    let mut pm = assumed_pm(&reading, reading.unit, &Manner::default());
+    if let (Some(pm), false) = (&mut pm, reading.bare || reading.unit.symbol.is_empty()) {
+        // The unit stands in what was typed, so it is told with the ±.
+        pm.push(NBSP);
+        pm.push_str(reading.unit.symbol);
+    }
     Tail {
         unit: if reading.bare {
             nonempty(reading.unit.symbol)
@@ -285,4 +290,64 @@ pub fn own_keypad(state: &State, key: &Key) -> bool {
     };
     let asked_away = state.view.system_keyboard && state.view.field.as_ref() == Some(key);
     figures && wanted && !asked_away && !state.read_only
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::route::Route;
+    use crate::settings::Settings;
+    use buildbook::{Book, Log};
+
+    fn typed(text: &str) -> (State, Key) {
+        typed_at("vehicle/track_front", text)
+    }
+
+    fn typed_at(key: &str, text: &str) -> (State, Key) {
+        let key = Key::from(key);
+        let state = State::new(
+            Book::new("b"),
+            Log::default(),
+            Settings::default(),
+            Route::Vehicle,
+        );
+        (state.after(Action::Typed(key.clone(), text.into())), key)
+    }
+
+    #[test]
+    fn a_text_that_could_mean_two_things_is_asked_about_and_settled_by_the_answer() {
+        let (state, key) = typed_at("vehicle/payload", "1,435");
+        let doubt = notes(&state, &key).doubt;
+        assert_eq!(
+            doubt.as_ref().map(|d| d.understood.as_str()),
+            Some("1435\u{a0}kg")
+        );
+        let settled = doubt.map(|d| state.clone().after(d.settle));
+        let said = settled.and_then(|state| {
+            state
+                .book
+                .entry(key.as_str())
+                .map(|entry| entry.text.to_string())
+        });
+        assert_eq!(
+            said.as_deref(),
+            Some("1,435"),
+            "what was typed stays as it was typed"
+        );
+    }
+
+    #[test]
+    fn a_bare_number_shows_its_unit_and_the_tape_s_error_as_assumed() {
+        let (state, key) = typed("1435");
+        let tail = tail(&state, &key);
+        assert_eq!(tail.unit.as_deref(), Some("mm"));
+        assert_eq!(tail.pm.as_deref(), Some("±\u{a0}1"));
+        assert!(tail.assumed);
+    }
+
+    #[test]
+    fn a_typed_error_is_not_said_twice() {
+        let (state, key) = typed("1435 ± 2 mm");
+        assert_eq!(tail(&state, &key), Tail::default());
+    }
 }

@@ -96,7 +96,13 @@ fn marks(state: &State, sizes: &Sizes, paper: &Paper) -> Html {
         paper,
         Span {
             lowest: front,
-            highest: rear,
+            // Room for the height and its dimension behind the tail.
+            highest: rear
+                + if sheet.height.value().is_some() {
+                    sizes.length * 0.3
+                } else {
+                    0.0
+                },
         },
         Span {
             lowest: -sizes.height * 0.30,

@@ -5,6 +5,7 @@ use super::icon::{Icon, icon};
 use super::keypad_text::{self as text, Typed};
 use crate::browser;
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
+use crate::shown::reading_of;
 use crate::state::Action;
 use crate::words::{self, Phrase, filled, frame};
 use buildbook::{Form, Key, field_of};
@@ -205,9 +206,13 @@ impl Pad {
         if units.is_empty() {
             return html! {};
         }
-        let keys = units.iter().map(|unit| {
+        let finished = entered && !typing;
+        // A finished entry has a unit already; two others in pairs fill the row.
+        let present = if finished { self.present_unit() } else { None };
+        let offered = units.iter().filter(|unit| Some(unit.symbol) != present);
+        let keys = offered.take(if finished { 2 } else { 4 }).map(|unit| {
             let symbol = unit.symbol;
-            if typing || !entered {
+            if !finished {
                 return self.key(Press::UnitAdded(symbol), "word", html! { { symbol } }, None);
             }
             let meant = filled(tongue.say(frame::UNIT_MEANT), &[symbol.to_owned()]);
@@ -220,6 +225,13 @@ impl Pad {
             }
         });
         html! { <div class="pad-units">{ keys.collect::<Html>() }</div> }
+    }
+
+    /// The unit that the entry is in.
+    fn present_unit(&self) -> Option<&'static str> {
+        let state = self.desk.state();
+        let entry = state.book.entry(self.key.as_str())?;
+        Some(reading_of(field_of(&self.key)?, entry)?.unit.symbol)
     }
 
     fn tolerances(&self, kind: Option<Kind>, system: System, tongue: words::Tongue) -> Html {

@@ -196,6 +196,11 @@ pub fn difference(before: &Figure, now: &Figure) -> Figure {
     let value = now.value() - before.value();
     Figure::new(
         Rc::new(Node::new(value, Op::Difference, args, now.node.powers)),
-        now.kind,
+        // The nought of a thermometer plays no part in a difference.
+        if now.kind == Kind::Temperature {
+            Kind::TemperatureStep
+        } else {
+            now.kind
+        },
     )
 }

@@ -57,6 +57,8 @@ pub enum Kind {
     Power,
     /// A temperature.
     Temperature,
+    /// A difference of two temperatures.
+    TemperatureStep,
     /// A short time, in seconds.
     Seconds,
     /// A time at the bench, in minutes.
@@ -287,6 +289,7 @@ static POWERS: &[&Unit] = &[
     &unit::METRIC_HORSEPOWER,
 ];
 static TEMPERATURES: &[&Unit] = &[&unit::KELVIN, &unit::CELSIUS, &unit::FAHRENHEIT];
+static TEMPERATURE_STEPS: &[&Unit] = &[&unit::KELVIN, &unit::CELSIUS_STEP, &unit::FAHRENHEIT_STEP];
 static TIMES: &[&Unit] = &[
     &unit::SECOND,
     &unit::MINUTE,
@@ -550,6 +553,17 @@ static KINDS: &[Row] = &[
         units: TEMPERATURES,
         shown: [&unit::CELSIUS, &unit::CELSIUS, &unit::FAHRENHEIT],
         examples: ["20 °C", "20 °C", "68 °F"],
+    },
+    Row {
+        kind: Kind::TemperatureStep,
+        name: "temperature step",
+        units: TEMPERATURE_STEPS,
+        shown: [
+            &unit::CELSIUS_STEP,
+            &unit::CELSIUS_STEP,
+            &unit::FAHRENHEIT_STEP,
+        ],
+        examples: ["5 °C", "5 °C", "9 °F"],
     },
     Row {
         kind: Kind::Seconds,

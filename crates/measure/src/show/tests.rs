@@ -2,14 +2,14 @@
 
 use proptest::prelude::*;
 
-use super::{Shown, show_exact, show_working, shown};
+use super::{Shown, show, show_exact, show_working, shown};
 use crate::kind::Kind;
 use crate::manner::{Manner, System};
 use crate::mark::Mark;
 use crate::read::{Ask, read};
 use crate::reading::{Reading, Stated};
 use crate::unit::{self, Unit};
-use crate::{Length, Ratio, Rotation};
+use crate::{Length, Ratio, Rotation, Temperature, difference};
 
 fn plain(shown: &Shown) -> String {
     shown.to_string().replace(['\u{a0}', '\u{202f}'], " ")
@@ -96,6 +96,22 @@ fn exact_values_show_the_figures_they_have() {
     }
     assert!(show_exact(1.0, &unit::ONE, &Manner::default()).exact);
     assert!(!shown(1.0, 0.1, 0.1, &unit::ONE, &Manner::default()).exact);
+}
+
+#[test]
+fn a_change_of_temperature_is_no_temperature() {
+    let at = |key: &'static str, celsius: f64| {
+        let reading = Reading {
+            unit: &unit::CELSIUS,
+            ..reading(celsius + 273.15, 1.0)
+        };
+        Temperature::entry(key, key, Kind::Temperature, &reading).figure(Kind::Temperature)
+    };
+    let change = difference(&at("before", 12.0), &at("now", 20.0));
+    let written = |system| plain(&show(&change, &Manner::of(system)));
+    // 1.4 = sqrt(1^2 + 1^2), 8 K = 14.4 °F (NIST SP 811, B.8).
+    assert_eq!(written(System::Metric), "8.0 ± 1.4 °C");
+    assert_eq!(written(System::UnitedStates), "14 ± 3 °F");
 }
 
 #[test]

@@ -46,13 +46,13 @@ pub static CUBIC_FOOT_PER_MINUTE: Unit = Unit::new(
     "1 ft³ in 60 s: NIST SP 811 B.8",
 );
 
-/// Imperial gallon per minute, `imp gal/min`: 1 imperial gallon in 60 s: NIST SP 811 B.8.
+/// Imperial gallon per minute, `imp gal/min`: 1 imperial gallon in 60 s.
 pub static IMPERIAL_GALLON_PER_MINUTE: Unit = Unit::new(
     "imp gal/min",
     &["impgal/min", "gal/min", "gpm", "impgpm"],
     IMPERIAL_GALLON.factor / 60.0,
     DIMS,
-    "1 imperial gallon in 60 s: NIST SP 811 B.8",
+    "1 imperial gallon in 60 s",
 )
 .in_system(System::Imperial);
 

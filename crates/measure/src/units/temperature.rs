@@ -60,3 +60,34 @@ pub static FAHRENHEIT: Unit = Unit::new(
 )
 .with_offset(459.67)
 .in_system(System::UnitedStates);
+
+/// Difference of one degree Celsius, `°C`: a kelvin: SI Brochure 2.3.1.
+pub static CELSIUS_STEP: Unit = Unit::new(
+    "°C",
+    &[
+        "°c", "c", "degc", "celsius", "degree", "degrees", "deg", "°",
+    ],
+    1.0,
+    DIMS,
+    "a kelvin: SI Brochure 2.3.1",
+)
+.in_system(System::Metric);
+
+/// Difference of one degree Fahrenheit, `°F`: 5/9 of a kelvin: NIST SP 811 B.8.
+pub static FAHRENHEIT_STEP: Unit = Unit::new(
+    "°F",
+    &[
+        "°f",
+        "f",
+        "degf",
+        "fahrenheit",
+        "degree",
+        "degrees",
+        "deg",
+        "°",
+    ],
+    5.0 / 9.0,
+    DIMS,
+    "5/9 K: NIST SP 811 B.8",
+)
+.in_system(System::UnitedStates);

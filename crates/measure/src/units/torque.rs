@@ -119,11 +119,11 @@ pub static KILOGRAM_METRE: Unit = Unit::new(
     "1 kgf at 1 m: NIST SP 811 B.8",
 );
 
-/// Kilogram centimetre, `kgf·cm`: 1 kgf at 1 cm: NIST SP 811 B.8.
+/// Kilogram centimetre, `kgf·cm`: 1 kgf at 1 cm.
 pub static KILOGRAM_CENTIMETRE: Unit = Unit::new(
     "kgf·cm",
     &["kgfcm", "kgcm", "cmkg", "cmkgf", "cmkp", "kpcm"],
     1.0e-2 * KILOGRAM_FORCE.factor,
     DIMS,
-    "1 kgf at 1 cm: NIST SP 811 B.8",
+    "1 kgf at 1 cm",
 );

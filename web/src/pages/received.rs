@@ -140,6 +140,10 @@ fn figures(received: &Received, findings: &Findings, settings: &Settings) -> Htm
             })
         })
     });
+    let mut rows = rows.peekable();
+    if rows.peek().is_none() {
+        return html! {};
+    }
     html! {
         <section class="book-more">
             <h2 class="ruled">{ tongue.say(books::FIGURES) }</h2>
@@ -306,7 +310,7 @@ fn differences(received: &Received, mine: &Book, desk: Option<Desk>, tongue: Ton
                 <tbody>{ rows.collect::<Html>() }</tbody>
             </table>
             if desk.is_some() {
-                <button type="button" class="key" data-do="take-all" onclick={take(whole)}>{ filled(tongue.say(books::TAKE_ALL), &[all.len().to_string()]) }</button>
+                <button type="button" class="key take-all" data-do="take-all" onclick={take(whole)}>{ filled(tongue.say(books::TAKE_ALL), &[all.len().to_string()]) }</button>
             }
         </>
     }

@@ -70,11 +70,11 @@ fn chooser(what: &'static str, tongue: Tongue) -> Html {
             None => tongue.say(books::WHOLE_BOOK),
         };
         html! {
-            <a key={one} class="choice" href={Route::Send(one).fragment()} data-do={format!("send {one}")}
+            <a key={one} class={if one == what { "key main" } else { "key" }} href={Route::Send(one).fragment()} data-do={format!("send {one}")}
                 aria-current={(one == what).then_some("page")}>{ name }</a>
         }
     });
-    html! { <nav class="choices" aria-label={tongue.say(books::SEND_WHAT)}>{ all.collect::<Html>() }</nav> }
+    html! { <nav class="send-choices" aria-label={tongue.say(books::SEND_WHAT)}>{ all.collect::<Html>() }</nav> }
 }
 
 fn code(address: &str, tongue: Tongue) -> Html {

@@ -15,6 +15,7 @@ use super::locks::{self, Held, How};
 use crate::desk::Desk;
 use crate::settings::Settings;
 use crate::state::{Action, Saved};
+use crate::words::{books, filled, frame};
 
 /// How long a tab that wishes to edit waits for the one that holds the book before it takes the lock, in milliseconds.
 const PATIENCE: u32 = 3_000;
@@ -192,7 +193,7 @@ impl Keeper {
             seen: self.seen.get(),
             stored: 0,
         };
-        let copy = book.known_as(fresh_id());
+        let copy = named(&book.known_as(fresh_id()), &self.name_of_copy(book));
         match self.shelf.save(&copy, log, 0, now_ms()) {
             Ok(revision) => {
                 self.swap(&copy, log, revision);
@@ -201,6 +202,20 @@ impl Keeper {
             }
             Err(error) => self.send(Action::Saved(Saved::Fault(error))),
         }
+    }
+
+    /// A name that tells a copy from the book it was made of.
+    fn name_of_copy(&self, book: &Book) -> String {
+        let desk = self.desk.borrow();
+        let tongue = desk
+            .as_ref()
+            .map(|desk| desk.state().settings.tongue)
+            .unwrap_or_default();
+        let name = match book.name() {
+            "" => tongue.say(frame::ROUGH_BOOK),
+            name => name,
+        };
+        filled(tongue.say(books::COPY_OF), &[name.to_owned()])
     }
 
     /// The open book goes on under another identity.

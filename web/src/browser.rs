@@ -216,3 +216,11 @@ pub fn after_field(key: &str) -> After {
 pub fn focus_on(element: HtmlElement) {
     focus(Some(element));
 }
+
+/// The day on the browser's calendar.
+pub fn today() -> Option<buildbook::Date> {
+    let now = js_sys::Date::new_0();
+    let year = u16::try_from(now.get_full_year()).ok()?;
+    let month = u8::try_from(now.get_month() + 1).ok()?;
+    buildbook::Date::new(year, month, u8::try_from(now.get_date()).ok()?)
+}

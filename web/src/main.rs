@@ -7,6 +7,7 @@ mod app;
 mod browser;
 mod desk;
 mod drawings;
+mod files;
 mod link;
 mod offline;
 mod pages;

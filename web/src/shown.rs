@@ -4,9 +4,12 @@ use crate::browser;
 use crate::settings::KeypadUse;
 use crate::state::{Action, State};
 use crate::widgets::keypad_text::with_unit_of_value;
-use buildbook::{Entry, Field, Form, Key, ask, field_of};
+use crate::words::frame;
+use buildbook::field::Finest;
+use buildbook::{Entry, Field, Form, Key, Lack, ask, field_of};
 use measure::{
-    Doubt, Figure, Kind, Manner, Reading, Stated, System, Unit, show, show_exact, show_in,
+    Doubt, Figure, Kind, Manner, Mark, Money, MoneyAsk, Reading, Stated, System, Unit, show,
+    show_exact, show_in,
 };
 
 /// No-break space between a number and its unit.
@@ -62,6 +65,36 @@ pub fn plain(si: f64, kind: Kind, manner: &Manner) -> String {
     written(&Figure::exact(si, kind), manner).whole()
 }
 
+/// An amount of money as the pages write it, in the book's terms: `£1,234.50`.
+pub fn money(amount: &Money, state: &State) -> String {
+    amount.shown(state.settings.manner().mark, state.book.currency())
+}
+
+/// A result of the findings, be it a figure or an amount of money, or what it lacks; none where the id is not known.
+pub fn answer_of<'a>(state: &'a State, id: &str) -> Option<Result<Written, &'a Lack>> {
+    let found = state.findings.found(id.split('/').next()?)?;
+    if let Some(amount) = found.money(id) {
+        return Some(amount.as_ref().map(|reckoned| Written {
+            value: money(&reckoned.money, state),
+            pm: Some(state.settings.tongue.say(frame::EXACT).to_owned()),
+            unit: String::new(),
+        }));
+    }
+    let finding = found.result(id)?;
+    Some(
+        finding
+            .as_ref()
+            .map(|figure| written(figure, &state.settings.manner())),
+    )
+}
+
+/// Whether a result is an amount of money that is known.
+pub fn is_money(state: &State, id: &str) -> bool {
+    let sheet = id.split('/').next().unwrap_or_default();
+    let found = state.findings.found(sheet);
+    found.is_some_and(|found| matches!(found.money(id), Some(Ok(_))))
+}
+
 /// What stands after a field.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Tail {
@@ -94,8 +127,14 @@ pub fn tail(state: &State, key: &Key) -> Tail {
         .or_else(|| field.assumed_in(state.book.defaults_version()));
     let Form::Number(number) = &field.form else {
         let blank = entry.is_none();
-        let currency =
-            matches!(field.form, Form::Money(_)).then(|| state.book.currency().code().to_owned());
+        // An amount that names its currency needs no other beside it.
+        let named = entry.is_some_and(|entry| {
+            entry
+                .text
+                .contains(|c: char| c.is_alphabetic() || "€£$¥₹".contains(c))
+        });
+        let currency = (matches!(field.form, Form::Money(_)) && !named)
+            .then(|| state.book.currency().code().to_owned());
         return Tail {
             unit: currency,
             pm: None,
@@ -207,7 +246,10 @@ pub fn notes(state: &State, key: &Key) -> Notes {
         return Notes::default();
     };
     let Some(reading) = reading_of(field, entry) else {
-        return Notes::default();
+        return Notes {
+            doubt: doubted_amount(state, key, field, entry),
+            also: None,
+        };
     };
     let manner = state.settings.manner();
     let also = state
@@ -228,6 +270,40 @@ pub fn notes(state: &State, key: &Key) -> Notes {
         doubt: doubt(key, field, entry, &reading, &manner),
         also,
     }
+}
+
+/// An amount of money, or a decimal number, whose mark could mean two things.
+fn doubted_amount(state: &State, key: &Key, field: &Field, entry: &Entry) -> Option<Doubting> {
+    let mark = entry.mark.unwrap_or(state.settings.manner().mark);
+    let (understood, otherwise) = match field.form {
+        Form::Money(finest) => {
+            let currency = state.book.currency();
+            let ask = match finest {
+                Finest::Coin => MoneyAsk::amount(currency, mark),
+                Finest::Price => MoneyAsk::price(currency, mark),
+            };
+            let reading = measure::read_money(&entry.text, &ask).ok()?;
+            (
+                money(&reading.money, state),
+                money(&reading.otherwise?, state),
+            )
+        }
+        Form::Decimal(places) => {
+            let reading = measure::read_decimal(&entry.text, mark, None, places).ok()?;
+            let show = |value| measure::shown_decimal(value, state.settings.manner().mark);
+            (show(reading.value), show(reading.otherwise?))
+        }
+        _ => return None,
+    };
+    let other = match mark {
+        Mark::Point => Mark::Comma,
+        Mark::Comma => Mark::Point,
+    };
+    Some(Doubting {
+        understood,
+        otherwise,
+        settle: Action::ReadWith(key.clone(), other),
+    })
 }
 
 fn doubt(

@@ -19,6 +19,7 @@
 //! }
 //! ```
 
+pub mod costs;
 pub mod gearing;
 pub mod geometry;
 pub mod labels;

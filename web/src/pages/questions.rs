@@ -2,7 +2,7 @@
 
 use crate::desk::{use_desk, use_settings, use_slice};
 use crate::route::Route;
-use crate::shown::written;
+use crate::shown::answer_of;
 use crate::state::{Action, Saved, State};
 use crate::widgets::{motif, standing};
 use crate::words::{self, filled, frame};
@@ -22,9 +22,9 @@ fn asked(state: &State) -> Vec<Asked> {
         let found = state.findings.found(sheet)?;
         let known = found.begun.then(|| {
             found.headlines.iter().find_map(|id| {
-                let figure = found.figure(id)?;
+                let written = answer_of(state, id)?.ok()?;
                 let told = words::result(&state.book, id, state.settings.tongue);
-                Some((written(figure, &state.settings.manner()).whole(), told))
+                Some((written.whole(), told))
             })
         });
         Some(Asked {

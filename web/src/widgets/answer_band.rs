@@ -2,7 +2,7 @@
 
 use super::icon::{Icon, icon};
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
-use crate::shown::{Written, written};
+use crate::shown::{Written, answer_of};
 use crate::state::{Action, CallTo, Panel, State, WorkBack};
 use crate::words::{self, Tongue, filled, frame, lack};
 use buildbook::{Key, Lack};
@@ -66,10 +66,12 @@ pub fn offered(state: &State, sheet: &str, answers: &[&str]) -> Vec<Rc<str>> {
         return found.headlines.clone();
     }
     let matching = |pattern: &&str| -> Vec<Rc<str>> {
-        let known = found
-            .results()
-            .filter(|(id, _)| words::matches(pattern, id));
-        known.map(|(id, _)| Rc::clone(id)).collect()
+        let results = found.results().map(|(id, _)| id);
+        let known = results.chain(found.amounts().map(|(id, _)| id));
+        known
+            .filter(|id| words::matches(pattern, id))
+            .map(Rc::clone)
+            .collect()
     };
     answers.iter().flat_map(matching).collect()
 }
@@ -81,20 +83,25 @@ fn slice(state: &State, sheet: &'static str, answers: &[&str]) -> Slice {
         .as_ref()
         .map_or_else(String::new, |id| words::result(&state.book, id, tongue));
     let tells = words::subject(sheet).map_or("", |words| tongue.say(words.tells));
-    let finding = id.as_ref().and_then(|id| state.findings.result(id));
+    let finding = id.as_ref().and_then(|id| answer_of(state, id));
+    let figure = id
+        .as_ref()
+        .and_then(|id| state.findings.result(id)?.as_ref().ok());
     let begun = state.findings.found(sheet).is_some_and(|found| found.begun);
     let said = match finding {
         None => Said::Nothing(tells),
-        Some(Ok(figure)) => Said::Figure {
-            written: written(figure, &state.settings.manner()),
-            first: figure.shares().first().map(|share| {
-                let key = Key::from(&*share.key);
-                First {
-                    name: words::entry_name(&state.book, &key, tongue),
-                    key,
-                    share: share.fraction,
-                }
-            }),
+        Some(Ok(written)) => Said::Figure {
+            written,
+            first: figure
+                .and_then(|figure| figure.shares().into_iter().next())
+                .map(|share| {
+                    let key = Key::from(&*share.key);
+                    First {
+                        name: words::entry_name(&state.book, &key, tongue),
+                        key,
+                        share: share.fraction,
+                    }
+                }),
         },
         Some(Err(Lack::Needs(keys))) => Said::Needs {
             keys: keys
@@ -336,11 +343,15 @@ fn others(state: &State, sheet: &str, answers: &[&str]) -> Vec<Other> {
     let offered = offered(state, sheet, answers);
     let chosen = state.answer(sheet, &offered);
     let known = offered.iter().filter_map(|id| {
-        let figure = state.findings.result(id)?.as_ref().ok()?;
+        let written = answer_of(state, id)?.ok()?;
         Some(Other {
             id: Rc::clone(id),
             told: words::result(&state.book, id, state.settings.tongue),
-            written: written(figure, &state.settings.manner()).whole(),
+            written: Written {
+                pm: written.pm.filter(|_| state.findings.result(id).is_some()),
+                ..written
+            }
+            .whole(),
             chosen: chosen.as_ref() == Some(id),
         })
     });

@@ -2,11 +2,11 @@
 
 use super::icon::{Icon, icon};
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
-use crate::shown::{NBSP, written};
+use crate::shown::{NBSP, money, written};
 use crate::state::{Action, State};
 use crate::words::{self, Phrase, Tongue, frame};
-use buildbook::{BeforeNow, Finding, before_and_now_of};
-use measure::Manner;
+use buildbook::{BeforeNow, Finding, Found, before_and_now_of};
+use measure::{Manner, Money};
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -50,7 +50,9 @@ fn compared(state: &State, sheet: &str, patterns: &[&str]) -> Option<Vec<Compare
     let (before, now) = (before.found(sheet)?, state.findings.found(sheet)?);
     let manner = state.settings.manner();
     let mut ids: Vec<Rc<str>> = Vec::new();
-    let known = now.results().chain(before.results()).map(|(id, _)| id);
+    let results = now.results().chain(before.results()).map(|(id, _)| id);
+    let amounts = now.amounts().chain(before.amounts()).map(|(id, _)| id);
+    let known = results.chain(amounts);
     let all: Vec<&Rc<str>> = known.collect();
     let wanted: Vec<&str> = if patterns.is_empty() {
         now.headlines.iter().map(|id| &**id).collect()
@@ -65,6 +67,9 @@ fn compared(state: &State, sheet: &str, patterns: &[&str]) -> Option<Vec<Compare
         }
     }
     let rows = ids.into_iter().map(|id| {
+        if now.money(&id).or_else(|| before.money(&id)).is_some() {
+            return compared_money(state, id, before, now);
+        }
         let row = before_and_now_of(&id, before, now);
         Compared {
             told: words::result(&state.book, &id, state.settings.tongue),
@@ -78,6 +83,45 @@ fn compared(state: &State, sheet: &str, patterns: &[&str]) -> Option<Vec<Compare
         rows.filter(|row| row.before != "—" || row.now != "—")
             .collect(),
     )
+}
+
+/// An amount of money, before and now: the change is exact.
+fn compared_money(state: &State, id: Rc<str>, before: &Found, now: &Found) -> Compared {
+    let amount = |found: &Found| {
+        found
+            .money(&id)
+            .and_then(|amount| Some(amount.as_ref().ok()?.money))
+    };
+    let (was, is) = (amount(before), amount(now));
+    let shown = |amount: Option<Money>| {
+        amount.map_or_else(|| "—".to_owned(), |amount| money(&amount, state))
+    };
+    let by = was.zip(is).and_then(|(was, is)| is.minus(&was).ok());
+    let change = match by {
+        None => Change {
+            way: Way::Unknown,
+            by: String::new(),
+        },
+        Some(by) if by.is_zero() => Change {
+            way: Way::Same,
+            by: String::new(),
+        },
+        Some(by) if by.is_negative() => Change {
+            way: Way::Less,
+            by: money(&by, state),
+        },
+        Some(by) => Change {
+            way: Way::More,
+            by: format!("+{}", money(&by, state)),
+        },
+    };
+    Compared {
+        told: words::result(&state.book, &id, state.settings.tongue),
+        before: shown(was),
+        now: shown(is),
+        change,
+        id,
+    }
 }
 
 fn said(finding: Option<&Finding>, manner: &Manner) -> String {

@@ -5,7 +5,7 @@ use super::icon::{Icon, icon};
 use super::paste::Paste;
 use super::placing::{Placing, Spot};
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
-use crate::shown::written;
+use crate::shown::{answer_of, is_money};
 use crate::state::{Action, State, more_of};
 use crate::words::{self, Phrase, Tongue, filled, frame};
 use buildbook::{Field, Form, Key, Spec, row_of};
@@ -174,12 +174,19 @@ fn row_slice(
     let items = row_of(list).map_or(&[] as &[_], |spec| spec.items);
     let spot = |name: &str| placing.map_or(Spot::Open, |placing| (placing.spot)(state, &row, name));
     let spots = items.iter().map(|item| spot(item.name)).collect();
-    let figure = result
-        .as_ref()
-        .and_then(|result| state.findings.result(result)?.as_ref().ok().cloned());
+    let written = result.as_ref().and_then(|result| {
+        let written = answer_of(state, result)?.ok()?;
+        // That money is exact goes without saying in a row.
+        let exact = is_money(state, result);
+        Some(if exact {
+            written.value
+        } else {
+            written.whole()
+        })
+    });
     RowSlice {
         name: words::row_name(&state.book, list, id, state.settings.tongue),
-        found: figure.map(|figure| written(&figure, &state.settings.manner()).whole()),
+        found: written,
         result,
         folded: state.view.folded.contains(&row),
         more: state.view.folded.contains(&more_of(&row)),

@@ -50,6 +50,8 @@ mod icon;
 mod keypad;
 pub mod keypad_text;
 mod mathml;
+mod money_back;
+mod money_working;
 mod motif;
 mod paste;
 mod placing;

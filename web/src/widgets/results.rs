@@ -2,7 +2,7 @@
 
 use super::answer_band::offered;
 use crate::desk::{use_desk, use_slice};
-use crate::shown::{Written, written};
+use crate::shown::{Written, answer_of};
 use crate::state::{Action, State};
 use crate::words::{self, frame, lack};
 use buildbook::Lack;
@@ -25,9 +25,8 @@ enum Said {
 
 fn said(state: &State, id: &str) -> Option<(String, Said)> {
     let tongue = state.settings.tongue;
-    let finding = state.findings.result(id)?;
-    let said = match finding {
-        Ok(figure) => Said::Figure(written(figure, &state.settings.manner())),
+    let said = match answer_of(state, id)? {
+        Ok(written) => Said::Figure(written),
         Err(Lack::Needs(keys)) => {
             let names: Vec<String> = keys
                 .iter()

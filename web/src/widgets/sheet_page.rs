@@ -1,9 +1,11 @@
 //! The layout every sheet shares: band, entries, and beside them the drawing, the working or the keypad.
 
+use super::money_back::MoneyBackPanel;
+use super::money_working::MoneyWorkingPanel;
 use super::{AnswerBand, DrawingFrame, Keypad, OtherAnswers, Remarks, WorkBackPanel, WorkingPanel};
 use crate::desk::use_slice;
 use crate::drawings::Plate;
-use crate::shown::own_keypad;
+use crate::shown::{is_money, own_keypad};
 use crate::state::{Panel, State};
 use yew::prelude::*;
 
@@ -31,6 +33,8 @@ enum Side {
     Drawing,
     Working(String),
     WorkBack,
+    MoneyWorking(String),
+    MoneyBack,
     Keypad,
 }
 
@@ -50,6 +54,12 @@ fn side(state: &State, sheet: &str) -> Side {
         {
             Side::Working(id.to_string())
         }
+        Panel::Working(id) if of_sheet(id) && is_money(state, id) => {
+            Side::MoneyWorking(id.to_string())
+        }
+        Panel::WorkBack(back) if of_sheet(&back.result) && is_money(state, &back.result) => {
+            Side::MoneyBack
+        }
         Panel::WorkBack(back) if of_sheet(&back.result) => Side::WorkBack,
         _ => Side::Drawing,
     }
@@ -65,6 +75,8 @@ pub fn SheetPage(props: &SheetPageProps) -> Html {
         Side::Keypad => html! { <Keypad /> },
         Side::Working(id) => html! { <WorkingPanel {id} /> },
         Side::WorkBack => html! { <WorkBackPanel /> },
+        Side::MoneyWorking(id) => html! { <MoneyWorkingPanel {id} /> },
+        Side::MoneyBack => html! { <MoneyBackPanel /> },
         Side::Drawing => props
             .plates
             .iter()

@@ -2,6 +2,7 @@
 
 use super::{Phrase, Tongue, filled, pair, same};
 use buildbook::BookError;
+use measure::MoneyFault;
 use measure::{EntryError, EntryProblem, Manner, MoneyEntryError};
 use std::ops::Range;
 use trade::TradeError;
@@ -94,8 +95,34 @@ fn of_number(error: &EntryError, manner: &Manner, tongue: Tongue) -> Fault {
     }
 }
 
+/// What is wrong with an amount of money or an exact number.
+fn money_problem(why: &MoneyFault, tongue: Tongue) -> String {
+    let said = |phrase: Phrase| tongue.say(phrase).to_owned();
+    match why {
+        MoneyFault::Empty => said(same("Nothing was entered.")),
+        MoneyFault::NoDigits => said(same("A number is expected here.")),
+        MoneyFault::Unexpected(c) | MoneyFault::Twice(c) => filled(
+            tongue.say(same("“{0}” has no meaning here.")),
+            &[c.to_string()],
+        ),
+        MoneyFault::Thousands => said(same("The marks do not part the amount into thousands.")),
+        MoneyFault::UnknownCurrency => said(same(
+            "This is no currency known here; its three letters are, such as EUR.",
+        )),
+        MoneyFault::SharedSign => said(same(
+            "Several currencies share this sign; write its three letters, such as SEK.",
+        )),
+        MoneyFault::TooFine { places: 0 } => said(same("Only whole units here, no decimals.")),
+        MoneyFault::TooFine { places } => filled(
+            tongue.say(same("No more than {0} decimals here.")),
+            &[places.to_string()],
+        ),
+        _ => said(same("That amount is beyond all reckoning.")),
+    }
+}
+
 fn of_money(error: &MoneyEntryError, tongue: Tongue) -> Fault {
-    let said = tongue.say(same("This is no amount of money."));
+    let said = money_problem(&error.why, tongue);
     let example = filled(
         tongue.say(super::frame::FOR_EXAMPLE),
         std::slice::from_ref(&error.example),
@@ -125,6 +152,13 @@ pub fn fault(error: &BookError, manner: &Manner, tongue: Tongue) -> Fault {
         BookError::Choice { .. } => Fault {
             at: None,
             said: tongue.say(same("Choose one of these.")).to_owned(),
+        },
+        BookError::Limits { lowest, highest } => Fault {
+            at: None,
+            said: filled(
+                tongue.say(same("It must be at least {0} and at most {1}.")),
+                &[limit(*lowest, "", manner), limit(*highest, "", manner)],
+            ),
         },
         BookError::Date(_) => Fault {
             at: None,

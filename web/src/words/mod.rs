@@ -134,10 +134,13 @@ pub fn list_words(list: &str) -> Option<ListWords> {
 /// The name of a row: what its owner called it, else its place in the list.
 pub fn row_name(book: &Book, list: &Key, id: &str, tongue: Tongue) -> String {
     let row = list.under(id);
-    let own = book
-        .entry(row.under("name").as_str())
-        .map(|entry| entry.text.trim().to_owned());
-    if let Some(own) = own.filter(|own| !own.is_empty()) {
+    let own = |field: &str| {
+        let entry = book.entry(row.under(field).as_str());
+        entry
+            .map(|entry| entry.text.trim().to_owned())
+            .filter(|own| !own.is_empty())
+    };
+    if let Some(own) = own("name").or_else(|| own("what")) {
         return own;
     }
     let place = book

@@ -58,6 +58,8 @@ sheet! {
     pub struct CostLine {
         /// What it is.
         what: Given<Rc<str>> = text(),
+        /// For one; the currency it names is that of the whole line.
+        price: Given<MoneyReading> = price().between(-MOST, MOST),
         /// How far it has come.
         state: Given<&'static str> = choice(&["planned", "committed", "paid"]).assumed("planned"),
         /// Which way the money goes.
@@ -68,8 +70,6 @@ sheet! {
         job: Given<Rc<str>> = text(),
         /// How many.
         quantity: Given<Decimal> = decimal(3).between(0.0, 1e9).assumed("1"),
-        /// For one; the currency it names is that of the whole line.
-        price: Given<MoneyReading> = price().between(-MOST, MOST),
         /// Whether the price holds the tax.
         tax_basis: Given<&'static str> = choice(&["in", "out", "none"]).assumed("in"),
         /// The rate of tax, in per cent, where it is not the usual one.

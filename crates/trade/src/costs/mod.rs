@@ -7,6 +7,7 @@ pub mod choice;
 pub mod csv;
 pub mod line;
 pub mod settle;
+mod sources;
 pub mod standing;
 pub mod worth;
 
@@ -15,6 +16,7 @@ use measure::{Money, MoneyError, MoneyExpr, MoneyWorking, Rounding};
 pub use choice::{BreakEven, Choice, Course, HireOrBuy, SendOrDo, SendOrDoAnswer, Side};
 pub use line::{DepositState, LineAmounts, LineKind, LineState, LineTerms, Tax, TaxBasis};
 pub use settle::{Payer, Settlement, Transfer};
+pub use sources::source_of;
 pub use standing::{Contingency, GroupSum, PlacedLine, Standing};
 pub use worth::{OwnHours, WorthWhenDone};
 

@@ -3,14 +3,14 @@
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use measure::{Currency, Decimal, Money, MoneyError, MoneyReading};
+use measure::{Currency, Decimal, Mark, Money, MoneyError, MoneyReading};
 use trade::costs::line::line_amounts;
 use trade::costs::{
     DepositState, LineAmounts, LineKind, LineState, LineTerms, PlacedLine, Tax, TaxBasis, Terms,
 };
 
 use super::{CostLine, CostsSheet, PricedLine};
-use crate::{Given, Key, Lack, Purchase};
+use crate::{Book, Edit, Entry, Given, Key, Lack, Purchase};
 
 /// What a line belongs to.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -296,5 +296,49 @@ fn priced(
         }),
         amounts: reckon(),
         key,
+    }
+}
+
+impl LineFinding {
+    /// The edit that pins a line to the quantity and price it has now, so that its sheet no longer moves it.
+    #[must_use]
+    pub fn pinning(&self, book: &Book) -> Edit {
+        let (Some(from), Some(price)) = (&self.from, self.unit_price) else {
+            return Edit::default();
+        };
+        let price = format!("{} {}", price.figures(Mark::Point), price.currency());
+        let fields = [
+            ("pinned_quantity", self.quantity.normalize().to_string()),
+            ("pinned_price", price),
+            ("pinned_what", self.what.to_string()),
+            ("pinned_sheet", from.sheet.to_owned()),
+        ];
+        let edits = fields.into_iter().map(|(field, text)| {
+            let entry = Entry::new(text.as_str());
+            // A figure with three decimals could be taken for thousands elsewhere: its mark is settled.
+            let figure = field == "pinned_quantity" || field == "pinned_price";
+            let entry = if figure {
+                entry.with_mark(Mark::Point)
+            } else {
+                entry
+            };
+            book.setting(self.key.under(field), Some(entry))
+        });
+        edits.fold(Edit::default(), Edit::then)
+    }
+
+    /// The edit that lets a pinned line follow its sheet again.
+    #[must_use]
+    pub fn following(&self, book: &Book) -> Edit {
+        let fields = [
+            "pinned_quantity",
+            "pinned_price",
+            "pinned_what",
+            "pinned_sheet",
+        ];
+        let edits = fields
+            .into_iter()
+            .map(|field| book.setting(self.key.under(field), None));
+        edits.fold(Edit::default(), Edit::then)
     }
 }

@@ -233,6 +233,20 @@ fn a_line_priced_from_a_sheet_follows_it_until_it_is_pinned() {
 }
 
 #[test]
+fn a_line_is_pinned_to_what_it_is_and_let_go_again_by_an_edit() {
+    let purchase = tins(3, "52.125");
+    let free = priced(&[], Some(&purchase));
+    let empty = book(&[]);
+    let pinned = empty.with(&free[0].pinning(&empty));
+    let sheet = CostsSheet::read(&pinned);
+    assert_eq!(sheet.errors, []);
+    let lines_then = lines(&sheet.sheet, &[&tins(9, "1")], &TERMS);
+    assert_eq!(lines_then[0].amounts, free[0].amounts);
+    let again = pinned.with(&lines_then[0].following(&pinned));
+    assert_eq!(again.entries().count(), 0);
+}
+
+#[test]
 fn hire_or_buy_and_send_out_or_do_here_are_answered_with_their_break_even() {
     let found = found(&book(&[
         ("hour_rate", "25"),

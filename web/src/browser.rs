@@ -102,16 +102,30 @@ pub fn text_field(key: &str) -> Option<HtmlInputElement> {
 fn focus(element: Option<HtmlElement>) -> bool {
     match element {
         Some(element) => {
-            element.scroll_into_view_with_scroll_into_view_options(&nearest());
+            element.scroll_into_view_with_scroll_into_view_options(&scrolled(
+                web_sys::ScrollLogicalPosition::Center,
+            ));
             element.focus().is_ok()
         }
         None => false,
     }
 }
 
-fn nearest() -> web_sys::ScrollIntoViewOptions {
+/// Brings the field of an entry into sight once the page is laid out.
+pub fn bring_into_sight(key: &str) {
+    let key = key.to_owned();
+    after(0, move || {
+        if let Some(field) = field(&key) {
+            field.scroll_into_view_with_scroll_into_view_options(&scrolled(
+                web_sys::ScrollLogicalPosition::Nearest,
+            ));
+        }
+    });
+}
+
+fn scrolled(to: web_sys::ScrollLogicalPosition) -> web_sys::ScrollIntoViewOptions {
     let options = web_sys::ScrollIntoViewOptions::new();
-    options.set_block(web_sys::ScrollLogicalPosition::Center);
+    options.set_block(to);
     options
 }
 

@@ -42,6 +42,12 @@ pub fn Keypad() -> Html {
             .entry(key.as_str())
             .map(|entry| entry.text.to_string())
     });
+    use_effect_with(field.clone(), |field| {
+        // On a narrow page the keypad takes the drawing's room, so everything has moved.
+        if let Some(key) = field {
+            browser::bring_into_sight(key.as_str());
+        }
+    });
     let (Some(key), Some(desk)) = (field, desk) else {
         return html! {};
     };

@@ -73,7 +73,7 @@ pub use keypad::Keypad;
 pub use motif::motif;
 pub use placing::{Placing, Spot};
 pub use rail::{Drawers, Notices, Rail, Wiping, standing};
-pub use remarks::Remarks;
+pub use remarks::{Remarks, Which};
 pub use results::{ResultFigure, ResultRow, ResultTable, figure};
 pub use sheet_page::SheetPage;
 pub use work_back::WorkBackPanel;

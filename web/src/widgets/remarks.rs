@@ -5,7 +5,7 @@ use crate::desk::{use_desk, use_settings, use_slice};
 use crate::shown::written;
 use crate::state::{Action, CallTo, State};
 use crate::words::{self, frame};
-use buildbook::{Key, Rank};
+use buildbook::{Key, Rank, Remark};
 use yew::prelude::*;
 
 /// The props of [`Remarks`].
@@ -16,6 +16,32 @@ pub struct RemarksProps {
     /// Only the remarks at or below this path; empty: all of the sheet.
     #[prop_or_default]
     pub under: AttrValue,
+    /// Which of them; without it all.
+    #[prop_or_default]
+    pub which: Which,
+}
+
+/// Remarks that follow from the entries, or cautions that stand there whatever was entered.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub enum Which {
+    /// Both.
+    #[default]
+    All,
+    /// What follows from the entries, and every danger.
+    Urgent,
+    /// The standing cautions, without the dangers.
+    Standing,
+}
+
+impl Which {
+    fn takes(self, remark: &Remark) -> bool {
+        let urgent = !remark.standing || remark.rank == Rank::Danger;
+        match self {
+            Self::All => true,
+            Self::Urgent => urgent,
+            Self::Standing => !urgent,
+        }
+    }
 }
 
 #[derive(Clone, PartialEq)]
@@ -26,14 +52,15 @@ struct Told {
     key: Option<Key>,
 }
 
-fn told(state: &State, sheet: &str, under: &str) -> Vec<Told> {
+fn told(state: &State, sheet: &str, under: &str, which: Which) -> Vec<Told> {
     let Some(found) = state.findings.found(sheet) else {
         return Vec::new();
     };
     let (manner, tongue) = (state.settings.manner(), state.settings.tongue);
     let above = Key::from(under);
     let there = found.remarks.iter().filter(|remark| {
-        under.is_empty() || remark.key.as_ref().is_some_and(|key| key.is_under(&above))
+        let in_place = remark.key.as_ref().is_some_and(|key| key.is_under(&above));
+        which.takes(remark) && (under.is_empty() || in_place)
     });
     let mut told: Vec<Told> = there
         .map(|remark| {
@@ -59,8 +86,8 @@ fn told(state: &State, sheet: &str, under: &str) -> Vec<Told> {
 /// The remarks of a sheet.
 #[component]
 pub fn Remarks(props: &RemarksProps) -> Html {
-    let (sheet, under) = (props.sheet, props.under.clone());
-    let told = use_slice(move |state| told(state, sheet, &under)).unwrap_or_default();
+    let (sheet, under, which) = (props.sheet, props.under.clone(), props.which);
+    let told = use_slice(move |state| told(state, sheet, &under, which)).unwrap_or_default();
     let (desk, tongue) = (use_desk(), use_settings().tongue);
     if told.is_empty() {
         return html! {};

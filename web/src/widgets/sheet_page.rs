@@ -2,7 +2,9 @@
 
 use super::money_back::MoneyBackPanel;
 use super::money_working::MoneyWorkingPanel;
-use super::{AnswerBand, DrawingFrame, Keypad, OtherAnswers, Remarks, WorkBackPanel, WorkingPanel};
+use super::{
+    AnswerBand, DrawingFrame, Keypad, OtherAnswers, Remarks, Which, WorkBackPanel, WorkingPanel,
+};
 use crate::desk::use_slice;
 use crate::drawings::Plate;
 use crate::shown::{is_money, own_keypad};
@@ -89,8 +91,9 @@ pub fn SheetPage(props: &SheetPageProps) -> Html {
             <OtherAnswers {sheet} answers={props.answers} />
             <div class={classes!("sheet", up)}>
                 <div class="entries">
-                    <Remarks {sheet} />
+                    <Remarks {sheet} which={Which::Urgent} />
                     { props.children.clone() }
+                    <Remarks {sheet} which={Which::Standing} />
                 </div>
                 <div class={classes!("side", up)}>{ beside }</div>
                 <div class="below">{ props.below.clone() }</div>

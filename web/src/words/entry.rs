@@ -45,6 +45,7 @@ fn problem(why: &EntryProblem) -> Phrase {
             "There is no such gauge number.",
             "There is no such gage number.",
         ),
+        EntryProblem::GaugeSeries => same("Say which gauge: SWG (British) or ga (American)."),
         EntryProblem::Negative => same("It cannot be less than nought."),
         EntryProblem::NotWhole => same("It must be a whole number."),
         EntryProblem::TooSmall { .. } => same("It must be at least {0}."),

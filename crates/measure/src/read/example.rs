@@ -1,12 +1,13 @@
 //! A right example for a field: the trade's everyday one where it fits the limits, else one made from the limits.
 
 use super::{Ask, understood};
+use crate::manner::System;
 use crate::mark::Mark;
 
 /// A right entry for this field, in the book's own way of writing.
 pub(super) fn example(ask: &Ask) -> String {
     let mark = ask.mark.unwrap_or(ask.usual);
-    let everyday = with_mark(ask.kind.example(ask.system), mark);
+    let everyday = with_mark(ask.kind.example(country(ask)), mark);
     if understood(&everyday, ask).is_ok() {
         return everyday;
     }
@@ -14,6 +15,15 @@ pub(super) fn example(ask: &Ask) -> String {
         .map(|digits| with_mark(&written(between(ask), digits, ask), mark))
         .find(|text| understood(text, ask).is_ok())
         .unwrap_or(everyday)
+}
+
+/// The country whose everyday example fits the unit of a bare number.
+fn country(ask: &Ask) -> System {
+    let shows_bare = |system: &System| ask.kind.default_unit(*system) == ask.bare;
+    [ask.system, System::Imperial, System::UnitedStates]
+        .into_iter()
+        .find(shows_bare)
+        .unwrap_or(ask.system)
 }
 
 /// A value between the limits, in the unit of a bare number.

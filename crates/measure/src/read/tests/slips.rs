@@ -96,3 +96,12 @@ fn limits_are_told_in_the_unit_of_the_field() {
     // A limit typed in another unit is still within it.
     assert!(read("6.5616797900262469 ft", &ask).is_ok());
 }
+
+#[test]
+fn an_example_is_in_the_unit_of_the_field() {
+    let ask = Ask {
+        bare: &unit::INCH,
+        ..metric(Kind::Length)
+    };
+    assert_eq!(read("", &ask).unwrap_err().example, "4 5/16 in");
+}

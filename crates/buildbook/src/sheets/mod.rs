@@ -1,9 +1,11 @@
 //! The sheets of the book, one module each.
 
 pub mod costs;
+pub mod final_drive;
 pub mod gearing;
 pub mod paint;
 pub mod springs;
+pub mod torque;
 pub mod vehicle;
 
 use crate::{Row, Spec};
@@ -18,6 +20,8 @@ pub fn spec_of(sheet: &str) -> Option<&'static Spec> {
         "springs" => springs::SpringsSheet::SPEC,
         "paint" => paint::PaintSheet::SPEC,
         "costs" => costs::CostsSheet::SPEC,
+        "torque" => torque::TorqueSheet::SPEC,
+        "final_drive" => final_drive::FinalDriveSheet::SPEC,
         _ => return None,
     })
 }

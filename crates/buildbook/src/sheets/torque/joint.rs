@@ -1,0 +1,255 @@
+//! One joint: its figure, what the wrench is set to, the stages and the order.
+
+use std::rc::Rc;
+
+use ::trade::torque as trade;
+use measure::{Force, Kind, Length, Ratio, Torque, unit};
+
+use super::{JointEntry, JointFindings, TorqueSheet};
+use crate::{All, Found, Lack, Rank, Remark};
+
+/// Reckons a joint and puts its results in: `torque/figure/<id>`, `torque/setting/<id>` and so on.
+pub(super) fn findings(
+    entry: &JointEntry,
+    sheet: &TorqueSheet,
+    found: &mut Found,
+) -> JointFindings {
+    let id = entry.id().to_owned();
+    let computed = entry.figure.is_blank() && !entry.thread.is_blank();
+    let joint = (!entry.thread.is_blank()).then(|| joint(entry));
+    let tightened = joint.as_ref().filter(|_| computed).map(|joint| {
+        joint
+            .clone()
+            .and_then(|joint| Ok(trade::tightening(&joint)?))
+    });
+    let torque = match &tightened {
+        Some(tightened) => tightened.clone().map(|tightened| tightened.torque),
+        None => entry.figure.ask().cloned(),
+    };
+    let clamp = clamp_loads(entry, joint.as_ref(), tightened.as_ref());
+    let setting = setting(entry, sheet, &torque);
+    let stages = match (&setting, entry.stages.value()) {
+        (Ok(setting), Some(count)) => trade::stages(setting, count.value() as usize),
+        _ => Vec::new(),
+    };
+    found.show(format!("torque/figure/{id}"), Kind::Torque, &torque);
+    found.show(format!("torque/setting/{id}"), Kind::Torque, &setting);
+    for (place, stage) in stages.iter().enumerate() {
+        found.show(
+            format!("torque/stage/{id}/{}", place + 1),
+            Kind::Torque,
+            &Ok(stage.clone()),
+        );
+    }
+    if let Some([clamp, least]) = &clamp {
+        found.show(
+            format!("torque/clamp/{id}"),
+            Kind::Force,
+            &Ok(clamp.clone()),
+        );
+        found.show(
+            format!("torque/least_clamp/{id}"),
+            Kind::Force,
+            &Ok(least.clone()),
+        );
+    }
+    if let Some(Ok(tightened)) = &tightened {
+        let share = Ok(tightened.share_of_yield.clone());
+        found.show(format!("torque/share_of_yield/{id}"), Kind::Percent, &share);
+    }
+    remark(entry, sheet, &setting, tightened.as_ref(), found);
+    let order = order(entry);
+    JointFindings {
+        key: entry.key.clone(),
+        torque,
+        setting,
+        stages,
+        computed,
+        clamp,
+        order,
+    }
+}
+
+/// The joint as the calculation takes it.
+fn joint(entry: &JointEntry) -> Result<trade::Joint, Lack> {
+    let (name, grade_name) = (entry.thread.ask(), entry.grade.ask()).all()?;
+    let size = trade::size(name).ok_or_else(|| Lack::Entry(entry.thread.key().clone()))?;
+    let thread = size.thread();
+    let grade = trade::grade(grade_name, &thread.major)
+        .ok_or_else(|| Lack::Entry(entry.grade.key().clone()))?;
+    let (thread_friction, head_friction, use_of_yield) = (
+        entry.friction_thread.ask().cloned(),
+        entry.friction_head.ask().cloned(),
+        entry.yield_share.ask().cloned(),
+    )
+        .all()?;
+    Ok(trade::Joint {
+        purpose: match entry.purpose.value().copied() {
+            Some("steering") => trade::Purpose::Steering,
+            Some("brakes") => trade::Purpose::Brakes,
+            Some("wheels") => trade::Purpose::Wheels,
+            _ => trade::Purpose::Other,
+        },
+        grade,
+        friction: trade::Friction {
+            thread: thread_friction,
+            head: head_friction,
+        },
+        head: head(entry, size, &thread.major)?,
+        shank: entry.shank.value().cloned(),
+        use_of_yield,
+        scatter: match entry.method.value().copied() {
+            Some("feel") => trade::Scatter::ByFeel,
+            Some("angle") => trade::Scatter::Angle,
+            _ => trade::Scatter::TorqueWrench,
+        },
+        thread,
+    })
+}
+
+/// What the head bears on: as measured, else the usual hexagon's face and a hole a tenth wider than the thread.
+fn head(entry: &JointEntry, size: &trade::ThreadSize, major: &Length) -> Result<trade::Head, Lack> {
+    if entry.bearing.is_bad() || entry.hole.is_bad() {
+        return Err(Lack::Entry(
+            if entry.bearing.is_bad() {
+                &entry.bearing
+            } else {
+                &entry.hole
+            }
+            .key()
+            .clone(),
+        ));
+    }
+    let bearing = match (entry.bearing.value(), size.across_flats) {
+        (Some(measured), _) => measured.clone(),
+        // The washer face is a little less than the width across flats (ISO 4014: about 0.95 of it).
+        (None, Some(flats)) => Length::of(0.95 * flats, &unit::MILLIMETRE),
+        (None, None) => return Err(Lack::Needs(vec![entry.bearing.key().clone()])),
+    };
+    let hole = entry.hole.value().cloned().unwrap_or_else(|| major * 1.1);
+    Ok(trade::Head { bearing, hole })
+}
+
+fn clamp_loads(
+    entry: &JointEntry,
+    joint: Option<&Result<trade::Joint, Lack>>,
+    tightened: Option<&Result<trade::Tightening, Lack>>,
+) -> Option<[Force; 2]> {
+    if let Some(Ok(tightened)) = tightened {
+        return Some([tightened.clamp.clone(), tightened.least_clamp.clone()]);
+    }
+    let (Some(Ok(joint)), Some(figure)) = (joint, entry.figure.value()) else {
+        return None;
+    };
+    let clamp = trade::clamp_load_of(figure, joint);
+    let least = (&clamp * (1.0 - joint.scatter.share()))
+        .called("Fmin")
+        .of_kind(Kind::Force);
+    Some([clamp, least])
+}
+
+/// The wrench's setting: figure, what the nut takes by itself, and what the extension changes.
+fn setting(
+    entry: &JointEntry,
+    sheet: &TorqueSheet,
+    torque: &Result<Torque, Lack>,
+) -> Result<Torque, Lack> {
+    let mut setting = torque.clone()?;
+    if let Some(prevailing) = entry.prevailing.value() {
+        setting = trade::with_prevailing(&setting, prevailing);
+    }
+    if entry.extension.is_blank() {
+        return Ok(setting);
+    }
+    let (wrench, extension, angle) = (
+        sheet.wrench_length.ask(),
+        entry.extension.ask(),
+        entry.extension_angle.ask(),
+    )
+        .all()?;
+    Ok(trade::extension_setting(
+        &setting, wrench, extension, angle,
+    )?)
+}
+
+/// The order of the bolts, by their places from 1.
+fn order(entry: &JointEntry) -> Vec<usize> {
+    let whole = |given: &crate::Given<Ratio>| given.value().map(|count| count.value() as usize);
+    let order = match entry.pattern.value().copied() {
+        Some("circle") => whole(&entry.bolts).map(trade::circle_order),
+        Some("rectangle") => whole(&entry.rows)
+            .zip(whole(&entry.columns))
+            .map(|(r, c)| trade::rectangle_order(r, c)),
+        _ => None,
+    };
+    order
+        .unwrap_or_default()
+        .into_iter()
+        .map(|place| place + 1)
+        .collect()
+}
+
+fn remark(
+    entry: &JointEntry,
+    sheet: &TorqueSheet,
+    setting: &Result<Torque, Lack>,
+    tightened: Option<&Result<trade::Tightening, Lack>>,
+    found: &mut Found,
+) {
+    let named = |remark: Remark| match entry.name.value() {
+        Some(name) => remark.naming(Rc::clone(name)),
+        None => remark,
+    };
+    if let (Ok(setting), Some(low), Some(high)) =
+        (setting, sheet.wrench_low.value(), sheet.wrench_high.value())
+    {
+        let wrench = trade::WrenchClass {
+            lowest: low.value(),
+            highest: high.value(),
+        };
+        if trade::in_range(setting, wrench).is_err() {
+            let remark =
+                Remark::new(Rank::Warning, "wrench_out_of_range").at(entry.figure.key().clone());
+            found.remark(named(remark.with(setting.figure(Kind::Torque))));
+        }
+    }
+    match tightened {
+        Some(Err(Lack::Refused(::trade::TradeError::MakersFigureOnly))) => {
+            found.remark(named(
+                Remark::new(Rank::Danger, "makers_figure_only").at(entry.figure.key().clone()),
+            ));
+        }
+        Some(Ok(_)) => {
+            found.remark(named(
+                Remark::new(Rank::Caution, "computed_figure").at(entry.figure.key().clone()),
+            ));
+        }
+        _ => {}
+    }
+    if let (Some(low), Some(high)) = (entry.figure.value(), entry.figure_to.value())
+        && high.value() < low.value()
+    {
+        found.remark(named(
+            Remark::new(Rank::Warning, "range_upside_down").at(entry.figure_to.key().clone()),
+        ));
+    }
+    let fact = match entry.fixing.value().copied() {
+        Some("clamping_castle") => Some((Rank::Warning, "never_back_off")),
+        Some("adjusting_castle") => Some((Rank::Caution, "back_off_to_end_float")),
+        Some("stretch") => Some((Rank::Warning, "stretch_bolts_new")),
+        Some("self_locking") if entry.prevailing.is_blank() => {
+            Some((Rank::Remark, "measure_prevailing"))
+        }
+        _ => None,
+    };
+    if let Some((rank, fact)) = fact {
+        let mut remark = Remark::standing(rank, fact).at(entry.fixing.key().clone());
+        remark = named(remark);
+        found.remark(remark);
+    }
+    if entry.hand.value() == Some(&"left") {
+        found.remark(named(
+            Remark::standing(Rank::Remark, "left_hand_thread").at(entry.hand.key().clone()),
+        ));
+    }
+}

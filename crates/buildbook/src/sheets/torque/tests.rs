@@ -1,0 +1,142 @@
+//! The torque sheet from typed entries.
+
+use crate::sheets::torque::{TorqueFindings, TorqueSheet, findings};
+use crate::{Book, Lack, Sheet, SheetFindings, State};
+use measure::unit;
+
+fn found(entries: &[(&str, &str)]) -> TorqueFindings {
+    let book = Book::of(
+        "b",
+        entries
+            .iter()
+            .map(|(key, text)| ((*key).into(), (*text).into())),
+    );
+    findings(TorqueSheet::read(&book))
+}
+
+fn newton_metres(found: &TorqueFindings, id: &str) -> f64 {
+    found
+        .found
+        .figure(id)
+        .unwrap_or_else(|| panic!("{id}: {:?}", found.found.result(id)))
+        .in_unit(&unit::NEWTON_METRE)
+}
+
+fn facts(found: &TorqueFindings) -> Vec<&'static str> {
+    found
+        .found()
+        .remarks
+        .iter()
+        .map(|remark| remark.fact)
+        .collect()
+}
+
+#[test]
+fn the_makers_figure_passes_through_as_printed() {
+    let found = found(&[
+        ("torque/joints/1/name", "Half-shaft nuts"),
+        ("torque/joints/1/figure", "26 lb ft"),
+    ]);
+    let figure = found.found.figure("torque/setting/1").expect("a figure");
+    assert!((figure.in_unit(&unit::POUND_FOOT) - 26.0).abs() < 1e-9);
+    assert!(figure.is_exact());
+    assert_eq!(found.found.state(), State::Ready);
+}
+
+#[test]
+fn a_silent_manual_gives_a_computed_figure_that_says_so() {
+    // The published figure for M12x1.25, 8.8, at friction 0.12 and 90 % of yield is 90 N·m (VDI 2230, 2001).
+    let found = found(&[
+        ("torque/joints/1/thread", "M12x1.25"),
+        ("torque/joints/1/grade", "8.8"),
+        ("torque/joints/1/bearing", "16.63"),
+        ("torque/joints/1/hole", "13.5"),
+        ("torque/joints/1/yield_share", "90 %"),
+    ]);
+    assert!((newton_metres(&found, "torque/figure/1") - 90.0).abs() < 0.75);
+    assert!(facts(&found).contains(&"computed_figure"));
+    assert!(found.joints[0].computed);
+}
+
+#[test]
+fn nothing_is_computed_for_steering_brakes_and_wheels() {
+    for purpose in ["steering", "brakes", "wheels"] {
+        let found = found(&[
+            ("torque/joints/1/purpose", purpose),
+            ("torque/joints/1/thread", "M12x1.25"),
+            ("torque/joints/1/grade", "8.8"),
+        ]);
+        assert_eq!(
+            found.found.result("torque/figure/1"),
+            Some(&Err(Lack::Refused(trade::TradeError::MakersFigureOnly)))
+        );
+        assert!(facts(&found).contains(&"makers_figure_only"));
+        assert_eq!(found.found.state(), State::Warning);
+    }
+}
+
+#[test]
+fn an_unknown_class_points_at_its_entry_and_other_joints_stay() {
+    let found = found(&[
+        ("torque/joints/1/thread", "M10"),
+        ("torque/joints/1/grade", "8.9"),
+        ("torque/joints/2/figure", "45 N m"),
+    ]);
+    assert_eq!(
+        found.found.result("torque/figure/1"),
+        Some(&Err(Lack::Entry("torque/joints/1/grade".into())))
+    );
+    assert!((newton_metres(&found, "torque/figure/2") - 45.0).abs() < 1e-9);
+}
+
+#[test]
+fn an_extension_lowers_the_setting_and_asks_for_the_wrench() {
+    let entries = [
+        ("torque/joints/1/figure", "20 lb ft"),
+        ("torque/joints/1/extension", "3 in exact"),
+    ];
+    assert_eq!(
+        found(&entries).found.result("torque/setting/1"),
+        Some(&Err(Lack::Needs(vec!["torque/wrench_length".into()])))
+    );
+    let found = found(&[
+        entries[0],
+        entries[1],
+        ("torque/wrench_length", "12 in exact"),
+    ]);
+    let setting = found.found.figure("torque/setting/1").expect("a setting");
+    assert!((setting.in_unit(&unit::POUND_FOOT) - 16.0).abs() < 1e-9);
+}
+
+#[test]
+fn stages_rise_to_the_setting_and_the_next_joint_is_the_first_undone() {
+    let found = found(&[
+        ("torque/joints/1/figure", "40"),
+        ("torque/joints/1/done", "yes"),
+        ("torque/joints/2/figure", "60"),
+        ("torque/joints/2/stages", "3"),
+        ("torque/joints/2/pattern", "circle"),
+        ("torque/joints/2/bolts", "6"),
+    ]);
+    assert_eq!(found.next, Some(1));
+    assert!((newton_metres(&found, "torque/stage/2/1") - 20.0).abs() < 1e-9);
+    assert!((newton_metres(&found, "torque/stage/2/3") - 60.0).abs() < 1e-9);
+    assert_eq!(found.joints[1].order[..2], [1, 4]);
+    assert_eq!(
+        found
+            .found
+            .figure("torque/left")
+            .map(measure::Figure::value),
+        Some(1.0)
+    );
+}
+
+#[test]
+fn a_setting_beyond_the_wrench_is_warned_of() {
+    let found = found(&[
+        ("torque/wrench_low", "40"),
+        ("torque/wrench_high", "200"),
+        ("torque/joints/1/figure", "260"),
+    ]);
+    assert!(facts(&found).contains(&"wrench_out_of_range"));
+}

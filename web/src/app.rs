@@ -167,6 +167,9 @@ fn page(route: &Route) -> Html {
         Route::Settings => html! { <pages::SettingsPage /> },
         Route::Gearing => html! { <pages::Gearing /> },
         Route::Springs => html! { <pages::Springs /> },
+        Route::FinalDrive => html! { <pages::FinalDrive /> },
+        Route::Torque => html! { <pages::Torque /> },
+        Route::TickOff => html! { <pages::TickOff /> },
         Route::Paint => html! { <pages::Paint /> },
         Route::Costs => html! { <pages::Costs /> },
     }

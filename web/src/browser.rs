@@ -237,4 +237,37 @@ pub fn today() -> Option<buildbook::Date> {
     let year = u16::try_from(now.get_full_year()).ok()?;
     let month = u8::try_from(now.get_month() + 1).ok()?;
     buildbook::Date::new(year, month, u8::try_from(now.get_date()).ok()?)
+/// Keeps the screen on for as long as it lives. Bound by hand: web-sys keeps the call behind an unstable flag.
+pub struct Awake {
+    asked: js_sys::Promise,
+}
+
+impl Awake {
+    /// Asks the browser to keep the screen on; `None` where it cannot.
+    pub fn asked() -> Option<Self> {
+        let navigator = web_sys::window()?.navigator();
+        let lock = js_sys::Reflect::get(&navigator, &"wakeLock".into()).ok()?;
+        let request = js_sys::Reflect::get(&lock, &"request".into()).ok()?;
+        let request: js_sys::Function = request.dyn_into().ok()?;
+        let asked = request
+            .call1(&lock, &"screen".into())
+            .ok()?
+            .dyn_into()
+            .ok()?;
+        Some(Self { asked })
+    }
+}
+
+impl Drop for Awake {
+    fn drop(&mut self) {
+        let asked = wasm_bindgen_futures::JsFuture::from(self.asked.clone());
+        wasm_bindgen_futures::spawn_local(async move {
+            // A lock that was refused needs no release.
+            let Ok(sentinel) = asked.await else { return };
+            let release = js_sys::Reflect::get(&sentinel, &"release".into());
+            if let Ok(Ok(release)) = release.map(JsCast::dyn_into::<js_sys::Function>) {
+                let _ = release.call0(&sentinel);
+            }
+        });
+    }
 }

@@ -18,6 +18,12 @@ pub enum Route {
     Gearing,
     /// How high will it sit?
     Springs,
+    /// Which shims?
+    FinalDrive,
+    /// How tight?
+    Torque,
+    /// The joints one after another, at the vehicle.
+    TickOff,
     /// How many litres?
     Paint,
     /// What is left to spend?
@@ -47,6 +53,9 @@ impl Route {
             "vehicle" => Self::Vehicle,
             "gearing" => Self::Gearing,
             "springs" => Self::Springs,
+            "final_drive" => Self::FinalDrive,
+            "torque" => Self::Torque,
+            "tick-off" => Self::TickOff,
             "paint" => Self::Paint,
             "costs" => Self::Costs,
             "books" => Self::Books,
@@ -72,6 +81,9 @@ impl Route {
             Self::Vehicle => "vehicle",
             Self::Gearing => "gearing",
             Self::Springs => "springs",
+            Self::FinalDrive => "final_drive",
+            Self::Torque => "torque",
+            Self::TickOff => "tick-off",
             Self::Paint => "paint",
             Self::Costs => "costs",
             Self::Books => "books",
@@ -128,6 +140,9 @@ mod tests {
             Route::Vehicle,
             Route::Gearing,
             Route::Springs,
+            Route::FinalDrive,
+            Route::Torque,
+            Route::TickOff,
             Route::Paint,
             Route::Costs,
             Route::Books,

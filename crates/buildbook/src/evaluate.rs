@@ -5,9 +5,11 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use crate::sheets::costs::{self, CostsFindings, CostsSheet};
+use crate::sheets::final_drive::{self, FinalDriveFindings, FinalDriveSheet};
 use crate::sheets::gearing::{self, GearingFindings, GearingSheet};
 use crate::sheets::paint::{self, PaintFindings, PaintSheet};
 use crate::sheets::springs::{self, SpringsFindings, SpringsSheet};
+use crate::sheets::torque::{self, TorqueFindings, TorqueSheet};
 use crate::sheets::vehicle::{self, VehicleFindings, VehicleSheet};
 use crate::{Book, Finding, Found, Sheet, SheetFindings};
 
@@ -20,6 +22,10 @@ pub struct Findings {
     pub gearing: Rc<GearingFindings>,
     /// Rates, heights and stresses.
     pub springs: Rc<SpringsFindings>,
+    /// Shims, preload and backlash.
+    pub final_drive: Rc<FinalDriveFindings>,
+    /// How tight.
+    pub torque: Rc<TorqueFindings>,
     /// Litres, tins and hours.
     pub paint: Rc<PaintFindings>,
     /// What is spent and what is left.
@@ -28,7 +34,15 @@ pub struct Findings {
 }
 
 /// The names of the sheets, in the order of the job.
-pub const SHEETS: [&str; 5] = ["vehicle", "gearing", "springs", "paint", "costs"];
+pub const SHEETS: [&str; 7] = [
+    "vehicle",
+    "gearing",
+    "final_drive",
+    "springs",
+    "torque",
+    "paint",
+    "costs",
+];
 
 /// Something a sheet's findings rest on; kept alive, so that its address is its own.
 #[derive(Clone)]
@@ -53,7 +67,9 @@ impl Findings {
         Some(match sheet {
             "vehicle" => self.vehicle.found(),
             "gearing" => self.gearing.found(),
+            "final_drive" => self.final_drive.found(),
             "springs" => self.springs.found(),
+            "torque" => self.torque.found(),
             "paint" => self.paint.found(),
             "costs" => self.costs.found(),
             _ => return None,
@@ -157,6 +173,18 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
         |old| &old.springs,
         || springs::findings(SpringsSheet::read(book), &vehicle),
     );
+    let final_drive = again.findings(
+        "final_drive",
+        own("final_drive"),
+        |old| &old.final_drive,
+        || final_drive::findings(FinalDriveSheet::read(book)),
+    );
+    let torque = again.findings(
+        "torque",
+        own("torque"),
+        |old| &old.torque,
+        || torque::findings(TorqueSheet::read(book)),
+    );
     let paint = again.findings(
         "paint",
         with("paint", vec![vehicle.clone()]),
@@ -175,7 +203,9 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
     Findings {
         vehicle,
         gearing,
+        final_drive,
         springs,
+        torque,
         paint,
         costs,
         inputs: again.inputs,

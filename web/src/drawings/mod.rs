@@ -20,6 +20,7 @@
 //! ```
 
 pub mod costs;
+pub mod final_drive;
 pub mod gearing;
 pub mod geometry;
 pub mod labels;
@@ -27,6 +28,7 @@ pub mod paint;
 pub mod parts;
 pub mod plot;
 pub mod qr;
+pub mod torque;
 pub mod vehicle;
 
 pub use geometry::{Fit, Paper, Point, Span};

@@ -2,6 +2,7 @@
 
 mod books;
 mod costs;
+mod final_drive;
 mod gearing;
 mod paint;
 mod plain;
@@ -10,10 +11,13 @@ mod received;
 mod send;
 mod settings;
 mod springs;
+mod tick_off;
+mod torque;
 mod vehicle;
 
 pub use books::Books;
 pub use costs::Costs;
+pub use final_drive::FinalDrive;
 pub use gearing::Gearing;
 pub use paint::Paint;
 pub use questions::Questions;
@@ -21,4 +25,6 @@ pub use received::ReceivedLink;
 pub use send::Send;
 pub use settings::SettingsPage;
 pub use springs::Springs;
+pub use tick_off::TickOff;
+pub use torque::Torque;
 pub use vehicle::Vehicle;

@@ -26,6 +26,7 @@
 pub mod books;
 pub mod costs;
 pub mod entry;
+pub mod final_drive;
 pub mod frame;
 pub mod gearing;
 pub mod lack;
@@ -33,6 +34,7 @@ pub mod paint;
 mod phrase;
 pub mod springs;
 mod subject;
+pub mod torque;
 pub mod vehicle;
 
 #[cfg(test)]
@@ -44,10 +46,12 @@ pub use subject::{ListWords, Subject, Told, list, told, told_of};
 use buildbook::{Book, Key};
 
 /// The words of every sheet.
-pub static SUBJECTS: [(&str, &Subject); 5] = [
+pub static SUBJECTS: [(&str, &Subject); 7] = [
     ("vehicle", &vehicle::WORDS),
     ("gearing", &gearing::WORDS),
     ("springs", &springs::WORDS),
+    ("final_drive", &final_drive::WORDS),
+    ("torque", &torque::WORDS),
     ("paint", &paint::WORDS),
     ("costs", &costs::WORDS),
 ];
@@ -69,6 +73,7 @@ pub fn page_name(page: &str, tongue: Tongue) -> String {
         "settings" => frame::SETTINGS,
         "link" => frame::RECEIVED,
         "send" => frame::SEND,
+        "tick-off" => torque::TICK_OFF,
         sheet => match subject(sheet) {
             Some(words) => words.name,
             None => return bare(sheet),

@@ -2,9 +2,11 @@
 //! vineyard abroad. Maker, places and figures are made up.
 
 mod costs;
+mod final_drive;
 mod gearing;
 mod paint;
 mod springs;
+mod torque;
 mod vehicle;
 
 use crate::{Book, Entry, Key, NAME_KEY};
@@ -28,7 +30,9 @@ pub fn book() -> Book {
         BOOK,
         vehicle::ENTRIES,
         gearing::ENTRIES,
+        final_drive::ENTRIES,
         springs::ENTRIES,
+        torque::ENTRIES,
         paint::ENTRIES,
         costs::ENTRIES,
     ];
@@ -73,6 +77,19 @@ mod tests {
             .filter(|(_, finding)| matches!(finding, Err(Lack::Needs(_))))
             .collect();
         assert!(lacking.is_empty(), "{lacking:?}");
+    }
+
+    #[test]
+    fn the_example_is_complete_on_the_axle_and_its_joints() {
+        let findings = evaluate(&book(), None);
+        for sheet in ["final_drive", "torque"] {
+            let found = findings.found(sheet).unwrap();
+            let lacking: Vec<_> = found
+                .results()
+                .filter(|(_, finding)| finding.is_err())
+                .collect();
+            assert!(lacking.is_empty(), "{lacking:?}");
+        }
     }
 
     #[test]

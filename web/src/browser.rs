@@ -237,6 +237,8 @@ pub fn today() -> Option<buildbook::Date> {
     let year = u16::try_from(now.get_full_year()).ok()?;
     let month = u8::try_from(now.get_month() + 1).ok()?;
     buildbook::Date::new(year, month, u8::try_from(now.get_date()).ok()?)
+}
+
 /// Keeps the screen on for as long as it lives. Bound by hand: web-sys keeps the call behind an unstable flag.
 pub struct Awake {
     asked: js_sys::Promise,

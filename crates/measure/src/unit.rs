@@ -99,9 +99,9 @@ impl Unit {
     }
 }
 
-/// Two units are the same when they are written the same and measure the same dimension.
+/// Two units are the same when they are written the same, measure the same dimension and count from the same nought.
 impl PartialEq for Unit {
     fn eq(&self, other: &Self) -> bool {
-        self.symbol == other.symbol && self.dims == other.dims
+        self.symbol == other.symbol && self.dims == other.dims && self.offset == other.offset
     }
 }

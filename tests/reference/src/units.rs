@@ -28,7 +28,8 @@ pub fn unit(symbol: &str) -> Result<&'static Unit, String> {
                 Some(other) if other.factor != unit.factor || other.dims != unit.dims => {
                     return Err(format!("two units are written `{symbol}`"));
                 }
-                _ => found = Some(unit),
+                // A temperature stands before the difference of two, which is written the same.
+                _ => found = found.or(Some(unit)),
             }
         }
     }

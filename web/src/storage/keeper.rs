@@ -1,27 +1,18 @@
-//! Who keeps what is entered: opens books, saves them, holds the lock of the one that is open and follows other tabs.
+//! Who keeps what is entered: the book that is open at first, saving it, and the settings.
 
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
-use buildbook::store::{Opened, ROUGH, Shelf, Shelved, book_at};
-use buildbook::{Book, BookError, Entry, Log, NAME_KEY, book_of_file, example, file};
-use gloo_timers::callback::Timeout;
-use wasm_bindgen::closure::Closure;
-use wasm_bindgen::{JsCast, JsValue};
+use buildbook::store::{Opened, ROUGH, Shelf};
+use buildbook::{Book, BookError, Entry, Log, NAME_KEY};
 
-use super::channel::{Channel, Said};
+use super::channel::Channel;
 use super::local::{AnyStore, ask_to_persist};
-use super::locks::{self, Held, How};
+use super::locks::Held;
 use crate::desk::Desk;
 use crate::settings::Settings;
 use crate::state::{Action, Saved};
 use crate::words::{books, filled, frame};
-
-/// How long a tab that wishes to edit waits for the one that holds the book before it takes the lock, in milliseconds.
-const PATIENCE: u32 = 3_000;
-
-/// How often, and how many times, a new writer looks for the revision that was handed over to it.
-const LOOKS: (u32, u32) = (50, 60);
 
 /// The names that settings are kept under.
 const SETTINGS: &str = "settings";
@@ -38,33 +29,29 @@ pub fn keeper() -> Option<Rc<Keeper>> {
 
 /// Who keeps what is entered.
 pub struct Keeper {
-    shelf: Shelf<AnyStore>,
-    desk: RefCell<Option<Desk>>,
+    pub(super) shelf: Shelf<AnyStore>,
+    pub(super) desk: RefCell<Option<Desk>>,
     /// The book that is open, and the revision of it that this tab has seen.
-    id: RefCell<Rc<str>>,
-    seen: Cell<u64>,
-    held: RefCell<Option<Held>>,
+    pub(super) id: RefCell<Rc<str>>,
+    pub(super) seen: Cell<u64>,
+    pub(super) held: RefCell<Option<Held>>,
     /// The revision that another tab let go of.
-    handed: Cell<u64>,
-    channel: RefCell<Option<Channel>>,
+    pub(super) handed: Cell<u64>,
+    pub(super) channel: RefCell<Option<Channel>>,
 }
 
-fn now_ms() -> f64 {
+pub(super) fn now_ms() -> f64 {
     js_sys::Date::now()
 }
 
 /// An identity that no other book has.
-fn fresh_id() -> Rc<str> {
+pub(super) fn fresh_id() -> Rc<str> {
     let mut id = String::from("b");
     while id.len() < 13 {
         let digit = (js_sys::Math::random() * 36.0) as u32;
         id.extend(char::from_digit(digit.min(35), 36));
     }
     id.into()
-}
-
-fn lock_name(id: &str) -> String {
-    format!("rebuild-reckoner/book/{id}")
 }
 
 impl Keeper {
@@ -117,7 +104,7 @@ impl Keeper {
         self.take_lock();
     }
 
-    fn send(&self, action: Action) {
+    pub(super) fn send(&self, action: Action) {
         let desk = self.desk.borrow().clone();
         if let Some(desk) = desk {
             desk.send(action);
@@ -230,11 +217,11 @@ impl Keeper {
         }
     }
 
-    fn open_id(&self) -> Rc<str> {
+    pub(super) fn open_id(&self) -> Rc<str> {
         Rc::clone(&self.id.borrow())
     }
 
-    fn note_open(&self) {
+    pub(super) fn note_open(&self) {
         if let Ok(mut settings) = self.shelf.settings() {
             settings.insert(OPEN.to_owned(), self.open_id().to_string());
             // Where this cannot be kept, the rough book opens next time.
@@ -254,372 +241,8 @@ impl Keeper {
         all.insert(SETTINGS.to_owned(), settings.written());
         let _ = self.shelf.keep_settings(&all);
     }
-
-    // The list of books.
-
-    /// All that stands on the shelf.
-    ///
-    /// # Errors
-    /// [`BookError::Off`].
-    pub fn shelved(&self) -> Result<Shelved, BookError> {
-        self.shelf.shelved()
-    }
-
-    /// Whether a book stands on the shelf.
-    pub fn has(&self, id: &str) -> bool {
-        self.shelf.open(id).is_ok()
-    }
-
-    /// Whether what is kept is gone when the page closes.
-    pub fn forgets(&self) -> bool {
-        self.shelf.store().is_memory()
-    }
-
-    /// Opens a book of the shelf; what was entered in the one that is open is kept first.
-    ///
-    /// # Errors
-    /// Why it cannot be opened; the other one stays open.
-    pub fn open(self: &Rc<Self>, id: &str) -> Result<(), BookError> {
-        self.keep();
-        let opened = match self.shelf.open(id) {
-            Err(BookError::Missing) if id == ROUGH => self.put_rough()?,
-            other => other?,
-        };
-        self.show(opened);
-        Ok(())
-    }
-
-    fn put_rough(&self) -> Result<Opened, BookError> {
-        let book = Book::begun(ROUGH);
-        let revision = self.shelf.save(&book, &Log::default(), 0, now_ms())?;
-        Ok(Opened {
-            book,
-            log: Log::default(),
-            revision,
-            saved_ms: now_ms(),
-            aside: Vec::new(),
-        })
-    }
-
-    fn show(self: &Rc<Self>, opened: Opened) {
-        *self.held.borrow_mut() = None;
-        *self.id.borrow_mut() = Rc::clone(opened.book.id());
-        self.seen.set(opened.revision);
-        self.handed.set(0);
-        self.note_open();
-        self.send(Action::ReadOnly(false));
-        self.send(Action::Open(Rc::new(opened.book), Rc::new(opened.log)));
-        self.send(Action::Shelved);
-        self.take_lock();
-    }
-
-    /// Keeps a book that is new here under a fresh identity, or under its own where that is free, and opens it.
-    ///
-    /// # Errors
-    /// As saving.
-    pub fn take_in(self: &Rc<Self>, book: &Book) -> Result<(), BookError> {
-        self.keep();
-        let own = ![ROUGH, example::ID].contains(&&**book.id())
-            && self.shelf.open(book.id()) == Err(BookError::Missing);
-        let book = if own {
-            book.clone()
-        } else {
-            book.known_as(fresh_id())
-        };
-        let revision = self.shelf.save(&book, &Log::default(), 0, now_ms())?;
-        ask_to_persist();
-        self.show(Opened {
-            book,
-            log: Log::default(),
-            revision,
-            saved_ms: now_ms(),
-            aside: Vec::new(),
-        });
-        Ok(())
-    }
-
-    /// Begins a new book and opens it.
-    ///
-    /// # Errors
-    /// As saving.
-    pub fn begin(self: &Rc<Self>, name: &str) -> Result<(), BookError> {
-        self.take_in(&named(&Book::begun(fresh_id()), name))
-    }
-
-    /// A copy of a book of the shelf, under another name; it is opened.
-    ///
-    /// # Errors
-    /// As opening and saving.
-    pub fn copy(self: &Rc<Self>, id: &str, name: &str) -> Result<(), BookError> {
-        self.keep();
-        let opened = self.shelf.open(id)?;
-        self.take_in(&named(&opened.book.known_as(fresh_id()), name))
-    }
-
-    /// Gives a book of the shelf another name.
-    ///
-    /// # Errors
-    /// As opening and saving.
-    pub fn rename(&self, id: &str, name: &str) -> Result<(), BookError> {
-        if *id == *self.open_id() {
-            self.send(Action::Put(NAME_KEY.into(), Some(Entry::new(name))));
-            self.keep();
-        } else {
-            let opened = self.shelf.open(id)?;
-            let edit = opened.book.setting(NAME_KEY, Some(Entry::new(name)));
-            let mut log = opened.log;
-            let book = opened.book.with(&edit);
-            log.record(edit, false);
-            self.shelf.save(&book, &log, opened.revision, now_ms())?;
-        }
-        self.send(Action::Shelved);
-        Ok(())
-    }
-
-    /// Puts a book in the bin; when it is the open one, the rough book is opened.
-    ///
-    /// # Errors
-    /// [`BookError::Full`], [`BookError::Off`].
-    pub fn delete(self: &Rc<Self>, id: &str) -> Result<(), BookError> {
-        self.keep();
-        self.shelf.delete(id, now_ms())?;
-        if *id == *self.open_id() {
-            self.open(ROUGH)?;
-        }
-        self.send(Action::Shelved);
-        Ok(())
-    }
-
-    /// Brings a book back from the bin.
-    ///
-    /// # Errors
-    /// [`BookError::Off`].
-    pub fn undelete(&self, id: &str) -> Result<(), BookError> {
-        self.shelf.undelete(id)?;
-        self.send(Action::Shelved);
-        Ok(())
-    }
-
-    /// The example book, as it was left, or new.
-    ///
-    /// # Errors
-    /// As opening and saving.
-    pub fn open_example(self: &Rc<Self>) -> Result<(), BookError> {
-        self.keep();
-        let binned = self
-            .shelf
-            .shelved()?
-            .deleted
-            .iter()
-            .any(|listed| &*listed.id == example::ID);
-        match self.shelf.open(example::ID) {
-            Ok(opened) if !binned => self.show(opened),
-            found => {
-                let seen = found.map_or(0, |opened| opened.revision);
-                let (book, log) = (example::book(), Log::default());
-                let revision = self.shelf.save(&book, &log, seen, now_ms())?;
-                self.shelf.undelete(example::ID)?;
-                self.show(Opened {
-                    book,
-                    log,
-                    revision,
-                    saved_ms: now_ms(),
-                    aside: Vec::new(),
-                });
-            }
-        }
-        Ok(())
-    }
-
-    /// A book of the shelf as a file: a name for it, and its text.
-    ///
-    /// # Errors
-    /// As opening.
-    pub fn file_copy(&self, id: &str) -> Result<(String, String), BookError> {
-        self.keep();
-        // What is open may be on no shelf: the store may be off or full.
-        let open = self.desk.borrow().as_ref().map(|desk| desk.state());
-        let book = match open.filter(|state| *id == **state.book.id()) {
-            Some(state) => (*state.book).clone(),
-            None => self.shelf.open(id)?.book,
-        };
-        // A full store does not keep the time; the copy itself is what counts.
-        let _ = self.shelf.note_copied(id, now_ms());
-        self.send(Action::Shelved);
-        Ok((file_name(&book), file(&book)))
-    }
-
-    /// The text of what is set aside.
-    ///
-    /// # Errors
-    /// [`BookError::Missing`], [`BookError::Off`].
-    pub fn aside_text(&self, slot: &str) -> Result<String, BookError> {
-        self.shelf.aside_text(slot)
-    }
-
-    /// Removes for good what is set aside.
-    ///
-    /// # Errors
-    /// [`BookError::Off`].
-    pub fn discard_aside(&self, slot: &str) -> Result<(), BookError> {
-        self.shelf.discard_aside(slot)?;
-        self.send(Action::Shelved);
-        Ok(())
-    }
-
-    /// Takes in a book from the bytes of a file, beside all others, and opens it.
-    ///
-    /// # Errors
-    /// Why the file is no book of ours, or as saving.
-    pub fn import(self: &Rc<Self>, bytes: &[u8]) -> Result<(), BookError> {
-        self.take_in(&book_of_file(bytes)?)
-    }
-
-    // Other tabs.
-
-    /// Takes the lock of the open book if it is free; else this tab only shows the book.
-    fn take_lock(self: &Rc<Self>) {
-        if !locks::supported() || self.forgets() {
-            return;
-        }
-        let id = self.open_id();
-        let (me, wanted) = (Rc::clone(self), Rc::clone(&id));
-        let (loser, lost) = (Rc::clone(self), Rc::clone(&id));
-        let granted = move |held: Option<Held>| {
-            // Another book may have been opened since.
-            if wanted != me.open_id() {
-                return;
-            }
-            me.send(Action::ReadOnly(held.is_none()));
-            *me.held.borrow_mut() = held;
-        };
-        locks::ask(&lock_name(&id), How::IfFree, granted, move || {
-            loser.lose(&lost);
-        });
-    }
-
-    /// Another tab took the lock of a book.
-    fn lose(&self, id: &str) {
-        if *id == *self.open_id() {
-            *self.held.borrow_mut() = None;
-            self.send(Action::ReadOnly(true));
-        }
-    }
-
-    /// Asks the tab that edits the open book to hand it over, and edits here.
-    pub fn edit_here(self: &Rc<Self>) {
-        if !locks::supported() {
-            self.reopen();
-            self.send(Action::ReadOnly(false));
-            return;
-        }
-        let id = self.open_id();
-        self.say(&Said::Wish(id.to_string()));
-        self.ask_for(&id, How::Wait);
-        let me = Rc::clone(self);
-        Timeout::new(PATIENCE, move || {
-            if *me.open_id() == *id && me.held.borrow().is_none() {
-                me.ask_for(&id, How::Steal);
-            }
-        })
-        .forget();
-    }
-
-    fn ask_for(self: &Rc<Self>, id: &Rc<str>, how: How) {
-        let (me, wanted) = (Rc::clone(self), Rc::clone(id));
-        let (loser, lost) = (Rc::clone(self), Rc::clone(id));
-        let granted = move |held: Option<Held>| {
-            if let (Some(held), true) = (held, wanted == me.open_id()) {
-                *me.held.borrow_mut() = Some(held);
-                me.edit_from_handed(LOOKS.1);
-            }
-        };
-        locks::ask(&lock_name(id), how, granted, move || loser.lose(&lost));
-    }
-
-    /// Edits from the revision that was handed over, which may take a moment to reach this tab's view of the store.
-    fn edit_from_handed(self: &Rc<Self>, looks: u32) {
-        let there = self
-            .shelf
-            .open(&self.open_id())
-            .is_ok_and(|opened| opened.revision >= self.handed.get());
-        if there || looks == 0 {
-            self.reopen();
-            self.send(Action::ReadOnly(false));
-            return;
-        }
-        let me = Rc::clone(self);
-        Timeout::new(LOOKS.0, move || me.edit_from_handed(looks - 1)).forget();
-    }
-
-    fn say(&self, said: &Said) {
-        if let Some(channel) = &*self.channel.borrow() {
-            channel.say(said);
-        }
-    }
-
-    fn hear(&self, said: Said) {
-        match said {
-            Said::Wish(id) if *id == *self.open_id() && self.held.borrow().is_some() => {
-                self.keep();
-                self.send(Action::ReadOnly(true));
-                self.say(&Said::Given(id, self.seen.get()));
-                *self.held.borrow_mut() = None;
-            }
-            Said::Given(id, revision) if *id == *self.open_id() => self.handed.set(revision),
-            _ => {}
-        }
-    }
-
-    /// Shows the open book as the store holds it.
-    fn reopen(&self) {
-        if let Ok(opened) = self.shelf.open(&self.open_id())
-            && opened.revision > self.seen.get()
-        {
-            self.seen.set(opened.revision);
-            self.send(Action::Follow(Rc::new(opened.book), Rc::new(opened.log)));
-        }
-    }
-
-    fn follow_other_tabs(self: &Rc<Self>) {
-        let me = Rc::clone(self);
-        let changed = Closure::<dyn Fn(JsValue)>::new(move |event: JsValue| {
-            let name = js_sys::Reflect::get(&event, &"key".into()).unwrap_or_default();
-            let id = name
-                .as_string()
-                .and_then(|name| book_at(&name).map(str::to_owned));
-            let open = id.is_some_and(|id| *id == *me.open_id());
-            let desk = me.desk.borrow().clone();
-            // Where something entered here is not kept yet, saving it will find out and keep both.
-            if open && desk.is_some_and(|desk| desk.state().saved != Saved::Pending) {
-                me.reopen();
-            }
-            me.send(Action::Shelved);
-        });
-        if let Some(window) = web_sys::window() {
-            let _ = window
-                .add_event_listener_with_callback("storage", changed.as_ref().unchecked_ref());
-        }
-        changed.forget();
-    }
 }
 
-fn named(book: &Book, name: &str) -> Book {
+pub(super) fn named(book: &Book, name: &str) -> Book {
     book.with(&book.setting(NAME_KEY, Some(Entry::new(name))))
-}
-
-/// A name for the file of a book: letters, digits and hyphens only.
-fn file_name(book: &Book) -> String {
-    let name: String = book
-        .name()
-        .chars()
-        .map(|c| if c.is_alphanumeric() { c } else { '-' })
-        .collect();
-    let name = name.trim_matches('-').to_lowercase();
-    let name = if name.is_empty() {
-        "build-book".to_owned()
-    } else {
-        name
-    };
-    format!("{name}.json")
 }

@@ -121,8 +121,6 @@ sheet! {
 
     /// One panel, or several alike.
     pub struct PaintPanel {
-        /// What it is called.
-        name: Given<Rc<str>> = text(),
         /// Its shape.
         shape: Given<&'static str> = choice(SHAPES).assumed("rectangle"),
         /// Its length, or the longer edge of a trapezium, or the length along a curve or tube.
@@ -139,6 +137,10 @@ sheet! {
         diameter: Given<Length> = number("d", Kind::Length).between(1e-3, 20.0).measured_with(Tool::Tape),
         /// Its area, where that is known.
         area: Given<Area> = number("A", Kind::Area).between(1e-6, 1e3).measured_with(Tool::Share(0.05)),
+        /// How many of it.
+        count: Given<Ratio> = count("n").between(1.0, 999.0).assumed("1"),
+        /// What it is called.
+        name: Given<Rc<str>> = text(),
         /// Its corners, one after the other, measured from any two lines at right angles.
         corners: Vec<PaintCorner>,
         /// What is cut out of it.
@@ -147,8 +149,6 @@ sheet! {
         faces: Given<&'static str> = choice(&["one", "both"]).assumed("one"),
         /// Edges and returns, as a share on top.
         edges: Given<Ratio> = number("e", Kind::Percent).between(0.0, 3.0).measured_with(Tool::Within(0.03)).assumed("5 ± 3"),
-        /// How many of it.
-        count: Given<Ratio> = count("n").between(1.0, 999.0).assumed("1"),
         /// Which system it gets, by the id of its row. Blank: the first.
         system: Given<Rc<str>> = one_of("paint/systems"),
     }
@@ -187,12 +187,12 @@ sheet! {
 
     /// A layer of one paint, in so many coats.
     pub struct PaintLayer {
-        /// What it is called.
-        name: Given<Rc<str>> = text(),
         /// What it is for; the blank entries below follow from it.
         kind: Given<&'static str> = choice(KINDS).assumed("single"),
         /// How many coats.
         coats: Given<Ratio> = count("n").between(1.0, 30.0),
+        /// What it is called.
+        name: Given<Rc<str>> = text(),
         /// Whether the film of a coat is given, or how far a litre goes.
         basis: Given<&'static str> = choice(&["film", "rate"]).assumed("film"),
         /// The film of one coat.

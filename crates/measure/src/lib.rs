@@ -20,6 +20,7 @@ mod extreme;
 mod figure;
 mod function;
 mod kind;
+mod kinds;
 mod manner;
 mod mark;
 mod money;

@@ -103,7 +103,7 @@ pub enum TradeError {
         count: usize,
     },
     /// The shackle does not reach from its pin to the eye.
-    #[error("the shackle reaches eyes from {shortest} m to {longest} m apart")]
+    #[error("the shackle reaches eyes from {shortest:.3} m to {longest:.3} m apart")]
     ShackleCannotReach {
         /// The least distance between the eyes that it reaches (SI).
         shortest: f64,

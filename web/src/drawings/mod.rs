@@ -28,6 +28,7 @@ pub mod paint;
 pub mod parts;
 pub mod plot;
 pub mod qr;
+pub mod springs;
 pub mod torque;
 pub mod vehicle;
 

@@ -43,7 +43,7 @@ mod tests;
 pub use phrase::{Phrase, Tongue, filled, found, matches, pair, same};
 pub use subject::{ListWords, Subject, Told, list, told, told_of};
 
-use buildbook::{Book, Key};
+use buildbook::{Book, Form, Key, field_of};
 
 /// The words of every sheet.
 pub static SUBJECTS: [(&str, &Subject); 7] = [
@@ -148,6 +148,9 @@ pub fn row_name(book: &Book, list: &Key, id: &str, tongue: Tongue) -> String {
     if let Some(own) = own("name").or_else(|| own("what")) {
         return own;
     }
+    if let Some(place) = place_of(book, &row, tongue) {
+        return place;
+    }
     let place = book
         .rows(list)
         .iter()
@@ -157,6 +160,18 @@ pub fn row_name(book: &Book, list: &Key, id: &str, tongue: Tongue) -> String {
         Some(words) => filled(tongue.say(words.nth), &[place]),
         None => format!("{} {place}", bare(list.as_str())),
     }
+}
+
+/// Where the thing stands that a row is about, for rows that are told apart by that: `Front left`.
+fn place_of(book: &Book, row: &Key, tongue: Tongue) -> Option<String> {
+    let key = row.under("place");
+    let Form::Choice(places) = field_of(&key)?.form else {
+        return None;
+    };
+    let entry = book.entry(key.as_str())?;
+    places
+        .contains(&entry.text.trim())
+        .then(|| choice(key.as_str(), entry.text.trim(), tongue))
 }
 
 /// The rows a key stands in, the outermost first, by their names.

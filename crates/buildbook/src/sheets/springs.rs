@@ -187,6 +187,8 @@ pub struct SpringPicture {
     pub shackle_m: Option<(f64, f64, f64)>,
     /// Load against travel: points of the line that heights are worked out with, in metres and newtons.
     pub line: Vec<(f64, f64)>,
+    /// Friction as a share of the load.
+    pub friction: f64,
     /// Points of the press test: travel, load, and whether the load was going up.
     pub points: Vec<(f64, f64, bool)>,
     /// How many leaves there are, and where in the pile each entry of the list came to lie.

@@ -230,7 +230,11 @@ fn show_rake(
         .chain(rear.each())
         .any(|spring| spring.plan.is_some())
     {
+        let change = (now.clone(), after.clone())
+            .all()
+            .map(|(now, after)| (after - now).called("Δrake"));
         found.show("springs/rake_after", Kind::Angle, &after);
+        found.show("springs/rake_change", Kind::Angle, &change);
     }
     Some((now, after))
 }

@@ -182,28 +182,49 @@ pub(super) fn show(spring: &Spring, found: &mut Found) {
         return;
     };
     let stand = || plan.stand.as_ref().map_err(Clone::clone);
+    let before = || spring.stand.as_ref().map_err(Clone::clone);
     let line = line(&plan.built, &spring.stiffening);
     let rate = stand().map(|stand| stand.rate.clone());
-    found.show(id("rate_after", row), Kind::SpringRate, &rate);
-    let height = plan.height(spring);
-    found.show(id("height_after", row), Kind::Length, &height);
-    let arch = stand().map(|stand| stand.arch.clone());
-    found.show(id("arch_after", row), Kind::Length, &arch);
+    compared(found, "rate", row, Kind::SpringRate, &spring.rate(), &rate);
+    let (now, after) = (spring.height(), plan.height(spring));
+    compared(found, "height", row, Kind::Length, &now, &after);
+    let arch = |stand: Result<&Stand, Lack>| stand.map(|stand| stand.arch.clone());
+    let (now, after) = (arch(before()), arch(stand()));
+    compared(found, "arch", row, Kind::Length, &now, &after);
     let worst_after = worst(&plan.built, &line, &spring.load);
-    found.show(id("worst_after", row), Kind::Stress, &worst_after);
-    let swing = (stand(), spring.load.clone())
-        .all()
-        .map(|(stand, load)| trade::natural_frequency(&stand.rate, &load));
-    found.show(id("frequency_after", row), Kind::Frequency, &swing);
-    let most = (
-        plan.built.as_ref().map_err(Clone::clone),
-        spring.allowed.ask(),
-    )
-        .all()
-        .map(|(built, allowed)| trade::load_at_stress(&built.pack, allowed));
-    found.show(id("load_allowed_after", row), Kind::Force, &most);
+    compared(found, "worst", row, Kind::Stress, &worst_now, &worst_after);
+    let swing = |stand: Result<&Stand, Lack>| {
+        (stand, spring.load.clone())
+            .all()
+            .map(|(stand, load)| trade::natural_frequency(&stand.rate, &load))
+    };
+    let (now, after) = (swing(before()), swing(stand()));
+    compared(found, "frequency", row, Kind::Frequency, &now, &after);
+    let most = |built: &Result<Built, Lack>| {
+        (built.as_ref().map_err(Clone::clone), spring.allowed.ask())
+            .all()
+            .map(|(built, allowed)| trade::load_at_stress(&built.pack, allowed))
+    };
+    let (now, after) = (most(&spring.built), most(&plan.built));
+    compared(found, "load_allowed", row, Kind::Force, &now, &after);
     let turn = seat_turn(spring, plan);
     found.show(id("seat_turn", row), Kind::Angle, &turn);
+}
+
+/// Puts in what a result comes to after the work, and the change; an entry that both rest on counts once in its ±.
+pub(super) fn compared<D: measure::Dimension>(
+    found: &mut Found,
+    result: &str,
+    row: &str,
+    kind: Kind,
+    now: &Result<measure::Quantity<D>, Lack>,
+    after: &Result<measure::Quantity<D>, Lack>,
+) {
+    let change = (now.clone(), after.clone())
+        .all()
+        .map(|(now, after)| (after - now).called("Δ"));
+    found.show(id(&format!("{result}_after"), row), kind, after);
+    found.show(id(&format!("{result}_change"), row), kind, &change);
 }
 
 /// How much the planned work turns the seat against the frame, wedge included, nose up positive.

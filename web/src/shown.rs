@@ -40,6 +40,16 @@ impl Written {
         }
         whole
     }
+
+    /// The same, without the word that says a figure is exact.
+    pub fn shortly(&self) -> String {
+        let numbers = |pm: &String| pm.contains(|c: char| c.is_ascii_digit());
+        Self {
+            pm: self.pm.clone().filter(numbers),
+            ..self.clone()
+        }
+        .whole()
+    }
 }
 
 /// A figure in the manner of the settings.

@@ -211,10 +211,8 @@ impl State {
                 view.answers.insert(sheet, result);
             }
             Action::Fold(row) => {
-                let opened = view.folded.remove(&row);
-                if !opened {
-                    view.folded.insert(row);
-                }
+                let open = self.is_open(&row);
+                Rc::make_mut(&mut self.view).rows.insert(row, !open);
             }
             Action::RowKeys(row) => {
                 view.row_keys = if view.row_keys.as_ref() == Some(&row) {
@@ -262,7 +260,9 @@ impl State {
         if let CallTo::Entry(key) = &to
             && let Some(row) = key.row()
         {
-            Rc::make_mut(&mut self.view).folded.insert(more_of(&row));
+            Rc::make_mut(&mut self.view)
+                .rows
+                .insert(more_of(&row), true);
         }
         let view = Rc::make_mut(&mut self.view);
         view.call = Call {
@@ -273,11 +273,27 @@ impl State {
 
     /// Opens the rows an entry stands in.
     fn unfold(&mut self, key: &Key) {
-        if self.view.folded.iter().any(|row| key.is_under(row)) {
-            Rc::make_mut(&mut self.view)
-                .folded
-                .retain(|row| !key.is_under(row));
+        let mut above = if matches!(key.as_str().split('/').count() % 2, 1) {
+            Some(key.clone())
+        } else {
+            key.row()
+        };
+        while let Some(row) = above {
+            above = row.parent().and_then(|list| list.row());
+            Rc::make_mut(&mut self.view).rows.insert(row, true);
         }
+    }
+
+    /// Whether a row of a list, or what stands behind its key "More", is open: as it was left, else a row that is alone.
+    pub fn is_open(&self, row: &Key) -> bool {
+        if let Some(open) = self.view.rows.get(row) {
+            return *open;
+        }
+        let whole = row.as_str().split('/').count() % 2 == 1;
+        whole
+            && row
+                .parent()
+                .is_some_and(|list| self.book.rows(&list).len() <= 1)
     }
 
     fn put_book(&mut self, book: Rc<Book>, log: Rc<Log>) {
@@ -359,8 +375,14 @@ impl State {
     }
 
     fn add_row(&mut self, list: &Key) {
+        let alone = self.book.rows(list);
         let (id, edit) = self.book.adding_row(list, Place::Last, &self.log, &[]);
         self.make(edit, false);
+        // A row that was open because it was alone does not close under the hand.
+        if let [only] = alone.as_slice() {
+            let rows = &mut Rc::make_mut(&mut self.view).rows;
+            rows.entry(list.under(only)).or_insert(true);
+        }
         self.call(CallTo::Row(list.under(&id)));
     }
 

@@ -134,13 +134,13 @@ impl Plot {
         feet.into_iter().collect()
     }
 
-    /// A limit across the plot at a value of y, with its name at the right end.
+    /// A limit across the plot at a value of y, with its name at the left end, out of the way of names at the ends of curves.
     pub fn level(&self, y: f64, said: &str) -> Html {
-        let at = self.at(self.x.highest, y);
+        let from = self.at(self.x.lowest, y);
         html! {
             <>
-                { line(self.at(self.x.lowest, y), at, Line::Limit) }
-                { text_on((at.0 - 4.0, at.1 - 7.0), Lean::End, said) }
+                { line(from, self.at(self.x.highest, y), Line::Limit) }
+                { text_on((from.0 + 6.0, from.1 - 7.0), Lean::Start, said) }
             </>
         }
     }

@@ -4,7 +4,8 @@ use crate::desk::{use_desk, use_settings, use_slice};
 use crate::route::Route;
 use crate::shown::answer_of;
 use crate::state::{Action, Saved, State};
-use crate::widgets::{motif, standing};
+use crate::storage::keeper;
+use crate::widgets::{Icon, icon, motif, standing};
 use crate::words::{self, filled, frame};
 use buildbook::{Entry, Key, NAME_KEY, SHEETS, State as Standing};
 use yew::prelude::*;
@@ -24,7 +25,7 @@ fn asked(state: &State) -> Vec<Asked> {
             found.headlines.iter().find_map(|id| {
                 let written = answer_of(state, id)?.ok()?;
                 let told = words::result(&state.book, id, state.settings.tongue);
-                Some((written.whole(), told))
+                Some((written.shortly(), told))
             })
         });
         Some(Asked {
@@ -64,8 +65,7 @@ pub fn Questions() -> Html {
                 <h1 class="ruled" tabindex="-1">{ tongue.say(frame::WHAT_TO_KNOW) }</h1>
                 <BookName />
             </div>
-            <nav class="questions" aria-label={tongue.say(frame::ALL_SHEETS)}>{ keys.collect::<Html>() }</nav>
-            <Foot />
+            <nav class="questions" aria-label={tongue.say(frame::ALL_SHEETS)}>{ keys.collect::<Html>() }<Foot /></nav>
         </main>
     }
 }
@@ -108,10 +108,25 @@ fn saved_said(saved: &Saved, tongue: words::Tongue) -> String {
 #[component]
 fn Foot() -> Html {
     let tongue = use_settings().tongue;
+    let begun = use_slice(|state| !state.book.is_empty()).unwrap_or(false);
+    let said = if begun {
+        frame::ROUGH_SAID
+    } else {
+        frame::EXAMPLE_SAID
+    };
+    let look = Callback::from(|_: MouseEvent| {
+        // A store that is switched off says so in the notice above; there is nothing to add here.
+        if keeper().is_some_and(|keeper| keeper.open_example().is_ok()) {
+            crate::route::go(&Route::Questions);
+        }
+    });
     html! {
         <div class="front-foot">
-            <a class="key tall" href={Route::Books.fragment()} data-do="books">{ tongue.say(frame::BOOKS) }</a>
-            <p>{ tongue.say(frame::ROUGH_SAID) }</p>
+            <p>{ tongue.say(said) }</p>
+            if !begun {
+                <button type="button" class="key tall main" data-do="example" onclick={look}>{ tongue.say(frame::EXAMPLE) }</button>
+            }
+            <a class="key tall" href={Route::Books.fragment()} data-do="books">{ icon(Icon::Books) }{ tongue.say(frame::BOOKS) }</a>
         </div>
     }
 }

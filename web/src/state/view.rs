@@ -1,7 +1,7 @@
 //! What is open, chosen and asked for on the page; nothing of it is kept.
 
 use buildbook::{BookError, Key};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::rc::Rc;
 
 /// Whether what was entered is kept in this browser.
@@ -92,8 +92,8 @@ pub struct View {
     pub drawer: Option<Drawer>,
     /// The result that a sheet's band shows, where one was chosen.
     pub answers: BTreeMap<Rc<str>, Rc<str>>,
-    /// Rows that are folded up.
-    pub folded: BTreeSet<Key>,
+    /// Rows that were opened (`true`) or folded up by hand, and what stands behind their keys "More".
+    pub rows: BTreeMap<Key, bool>,
     /// Rows whose keys are shown.
     pub row_keys: Option<Key>,
     /// An entry whose value is also shown in another unit.

@@ -13,6 +13,9 @@ use yew::prelude::*;
 /// How long after the last key the answer is spoken, in milliseconds.
 const SPOKEN_AFTER: u32 = 800;
 
+/// How many other answers stand side by side, with the key for the rest, until all are asked for.
+const FEW: usize = 4;
+
 /// The props of [`AnswerBand`] and [`OtherAnswers`].
 #[derive(Properties, PartialEq)]
 pub struct AnswerBandProps {
@@ -314,10 +317,24 @@ pub fn OtherAnswers(props: &AnswerBandProps) -> Html {
     let (sheet, answers) = (props.sheet, props.answers);
     let others = use_slice(move |state| others(state, sheet, answers)).unwrap_or_default();
     let (desk, tongue) = (use_desk(), use_settings().tongue);
+    let all = use_state(|| false);
     if others.len() < 2 {
         return html! {};
     }
-    let keys = others.into_iter().map(|other| {
+    let count = others.len();
+    // One row of four is enough until more are asked for; the one in the band is always among them.
+    let few = count > FEW && !*all;
+    let chosen = others.iter().position(|other| other.chosen).unwrap_or(0);
+    let seen = move |at: usize| !few || at < FEW - 2 || at == chosen.max(FEW - 2);
+    let more = (count > FEW).then(|| {
+        let (all, open) = (all.clone(), *all);
+        let said = if open { tongue.say(frame::FEWER_ANSWERS).to_owned() } else { filled(tongue.say(frame::ALL_ANSWERS), &[count.to_string()]) };
+        html! {
+            <button type="button" class="other all" data-do={format!("all-answers {sheet}")} aria-expanded={if open { "true" } else { "false" }}
+                onclick={Callback::from(move |_| all.set(!open))}>{ said }</button>
+        }
+    });
+    let keys = others.into_iter().enumerate().filter(|(at, _)| seen(*at)).map(|(_, other)| {
         let (desk, id) = (desk.clone(), Rc::clone(&other.id));
         html! {
             <button key={other.id.to_string()} type="button" class="other" data-do={format!("answer {}", other.id)}
@@ -328,7 +345,7 @@ pub fn OtherAnswers(props: &AnswerBandProps) -> Html {
             </button>
         }
     });
-    html! { <nav class="others" aria-label={tongue.say(frame::OTHER_ANSWERS)}>{ keys.collect::<Html>() }</nav> }
+    html! { <nav class="others" aria-label={tongue.say(frame::OTHER_ANSWERS)}>{ keys.collect::<Html>() }{ more.unwrap_or_default() }</nav> }
 }
 
 #[derive(Clone, PartialEq)]

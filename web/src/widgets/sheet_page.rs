@@ -90,12 +90,14 @@ pub fn SheetPage(props: &SheetPageProps) -> Html {
             <AnswerBand {sheet} answers={props.answers} />
             <OtherAnswers {sheet} answers={props.answers} />
             <div class={classes!("sheet", up)}>
+                <div class="columns">
                 <div class="entries">
                     <Remarks {sheet} which={Which::Urgent} />
                     { props.children.clone() }
                     <Remarks {sheet} which={Which::Standing} />
                 </div>
                 <div class={classes!("side", up)}>{ beside }</div>
+                </div>
                 <div class="below">{ props.below.clone() }</div>
             </div>
         </main>

@@ -82,7 +82,7 @@ fn shown(line: &LineFinding, state: &State) -> Option<Shown> {
             )
         }),
         pinned: from.pinned,
-        more: state.view.folded.contains(&more_of(&line.key)),
+        more: state.is_open(&more_of(&line.key)),
         edit: if from.pinned {
             line.following(&state.book)
         } else {

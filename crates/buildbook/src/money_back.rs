@@ -34,16 +34,23 @@ fn gather(findings: &Findings, id: &str, keys: &mut Vec<Key>, depth: u32) {
     let Some(Ok(reckoned)) = found.and_then(|found| found.money(id)) else {
         return;
     };
+    // The last line gives the result: what it names comes first, then what lies deeper.
     let mut names = Vec::new();
-    for line in &reckoned.working.lines {
+    for line in reckoned.working.lines.iter().rev() {
         named(&line.formula, &mut names);
     }
-    for name in names {
-        let key = Key::from(&*name);
-        let is_money = field_of(&key).is_some_and(|field| matches!(field.form, Form::Money(_)));
-        if is_money && !keys.contains(&key) {
+    let is_money = |name: &str| {
+        let field = field_of(&Key::from(name));
+        field.is_some_and(|field| matches!(field.form, Form::Money(_)))
+    };
+    let (own, others): (Vec<_>, Vec<_>) = names.into_iter().partition(|name| is_money(name));
+    for key in own.iter().map(|name| Key::from(&**name)) {
+        if !keys.contains(&key) {
             keys.push(key);
-        } else if depth < DEEPEST && *name != *id && name.contains('/') {
+        }
+    }
+    for name in others {
+        if depth < DEEPEST && *name != *id && name.contains('/') {
             gather(findings, &name, keys, depth + 1);
         }
     }

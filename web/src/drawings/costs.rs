@@ -14,7 +14,7 @@ use yew::{Html, html};
 /// The budget: paid, committed, planned, held back, left.
 pub static BUDGET: Plate = Plate {
     id: "costs/budget",
-    shape: 0.72,
+    shape: 0.84,
     draw: budget,
 };
 
@@ -155,7 +155,7 @@ fn bars(rows: &[Row], whole: f64, limit: f64, limit_said: &str, paper: &Paper) -
         html! {
             <>
                 { text((left, y + 20.0), Lean::Start, &row.name) }
-                { text((right, y + 20.0), Lean::End, &row.amount) }
+                { text((right - 10.0, y + 20.0), Lean::End, &row.amount) }
                 { match row.fill {
                     Some(fill) => area(&corners, fill),
                     None if over => area(&corners, Fill::Hatched),
@@ -175,7 +175,7 @@ fn bars(rows: &[Row], whole: f64, limit: f64, limit_said: &str, paper: &Paper) -
         <>
             { rows.iter().enumerate().map(|(at, row)| bar(row, at)).collect::<Html>() }
             { line((mark, top - 12.0), (mark, paper.height - 2.0), Line::Limit) }
-            { text((mark, 20.0), leans, limit_said) }
+            { text((mark - 10.0, 20.0), leans, limit_said) }
         </>
     }
 }
@@ -284,7 +284,7 @@ fn two_ways(choice: &Choice, sides: &Sides, paper: &Paper) -> Option<Drawing> {
     let run = |course| plot.all(&[(0.0, cost(course, 0.0)), (most, cost(course, most))]);
     let (one, two) = (run(&choice.first), run(&choice.second));
     let mut labels = Labels::new(paper);
-    let near_end = |course| plot.at(most * 0.88, cost(course, most * 0.88));
+    let near_end = |course| plot.at(most * 0.4, cost(course, most * 0.4));
     labels.add(near_end(&choice.first), sides.first);
     labels.add(near_end(&choice.second), sides.second);
     let told = meeting.map_or_else(

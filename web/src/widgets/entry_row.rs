@@ -78,9 +78,11 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
         (None, false, _) => "entered",
     };
     let chosen_from = found.choices.is_some();
-    let wide = found
-        .choices
-        .is_some_and(|(count, letters)| count > 3 || letters > 22);
+    let wide = found.choices.is_some_and(|(count, letters)| {
+        // The mark of an assumption takes room beside the keys.
+        let most = if standing == "assumed" { 14 } else { 22 };
+        count > 3 || letters > most
+    });
     let id = id_of(&key);
     html! {
         <div class={classes!("row", wide.then_some("wide"))} data-standing={standing}>

@@ -109,8 +109,8 @@ pub fn MoneyBackPanel() -> Html {
             <div class="panel-head"><h2>{ tongue.say(frame::WORK_BACK) }{ ": " }{ &found.told }</h2></div>
             <div class="want">
                 { want(&found, &desk, tongue) }
-                { entries(&found, &desk, tongue) }
                 { result(&reached, &found, &desk, tongue) }
+                { entries(&found, &desk, tongue) }
             </div>
         </section>
     }

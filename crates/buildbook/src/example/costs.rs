@@ -3,10 +3,10 @@
 use super::Typed;
 
 pub(super) const ENTRIES: Typed = &[
-    ("costs/limit", "16,500"),
+    ("costs/limit", "16500"),
     ("costs/tax", "20"),
     ("costs/hour_rate", "28"),
-    ("costs/value_done", "£21,000"),
+    ("costs/value_done", "£21 000"),
     ("costs/payers/1/name", "Workshop"),
     ("costs/payers/2/name", "Vineyard"),
     ("costs/payers/2/share", "2"),

@@ -9,9 +9,11 @@ use crate::words::{self, Tongue, filled, frame};
 use buildbook::sheets::costs::{LineFinding, PricedFrom};
 use buildbook::{Edit, Key};
 use measure::{Decimal, Money, shown_decimal};
+use trade::costs::LineState;
 use yew::prelude::*;
 
 const MORE: &[&str] = &[
+    "state",
     "paid_so_far",
     "payer",
     "day",
@@ -43,14 +45,21 @@ fn times(quantity: Decimal, price: &Money, state: &State) -> String {
     )
 }
 
-fn standing(line: &LineFinding, from: &PricedFrom, tongue: Tongue) -> String {
+fn standing(from: &PricedFrom, tongue: Tongue) -> String {
     let sheet = words::subject(from.sheet).map_or(from.sheet, |words| tongue.say(words.name));
     match (&from.now, from.pinned) {
         (None, _) => tongue.say(word("gone")).to_owned(),
         (Some(_), true) => tongue.say(word("pinned")).to_owned(),
         (Some(_), false) => filled(tongue.say(word("follows")), &[sheet.to_owned()]),
     }
-    .replace("{0}", &line.what)
+}
+
+fn state_name(state: LineState) -> &'static str {
+    match state {
+        LineState::Planned => "planned",
+        LineState::Committed => "committed",
+        LineState::Paid => "paid",
+    }
 }
 
 fn shown(line: &LineFinding, state: &State) -> Option<Shown> {
@@ -59,7 +68,9 @@ fn shown(line: &LineFinding, state: &State) -> Option<Shown> {
     let each = line
         .unit_price
         .map(|price| times(line.quantity, &price, state));
-    let standing = standing(line, from, tongue);
+    let standing = standing(from, tongue);
+    let stands =
+        words::choice("costs/priced/1/state", state_name(line.state), tongue).to_lowercase();
     let otherwise = from.now.filter(|now| {
         from.pinned && Some(*now) != line.unit_price.map(|price| (line.quantity, price))
     });
@@ -74,7 +85,11 @@ fn shown(line: &LineFinding, state: &State) -> Option<Shown> {
             .amounts
             .as_ref()
             .map_or_else(|_| "—".to_owned(), |amounts| money(&amounts.total, state)),
-        said: each.map_or(standing.clone(), |each| format!("{each} · {standing}")),
+        said: each
+            .into_iter()
+            .chain([standing, stands])
+            .collect::<Vec<_>>()
+            .join(" · "),
         now: otherwise.map(|(quantity, price)| {
             filled(
                 tongue.say(word("sheet_says")),
@@ -137,17 +152,14 @@ pub fn PricedLines() -> Html {
                         if let Some(now) = &line.now { <small class="held">{ now }</small> }
                     </span>
                     <span class="num" data-result={line.key.clone()}>{ &line.total }</span>
+                    <button type="button" class="key quiet" data-do={format!("more {}", line.key)} aria-expanded={if line.more { "true" } else { "false" }} onclick={more}>
+                        { icon(if line.more { Icon::Open } else { Icon::Close }) }{ tongue.say(if line.more { frame::LESS } else { frame::MORE }) }
+                    </button>
                     <button type="button" class="key quiet" data-do={format!("{name} {}", line.key)} aria-pressed={if line.pinned { "true" } else { "false" }} onclick={pin}>
                         { icon(Icon::Before) }{ tongue.say(word(said)) }
                     </button>
                 </div>
-                <div class="list-body">
-                    <div class="rows"><EntryRow at={format!("{}/state", line.key)} /></div>
-                    <button type="button" class="key quiet more" data-do={format!("more {}", line.key)} aria-expanded={if line.more { "true" } else { "false" }} onclick={more}>
-                        { icon(if line.more { Icon::Open } else { Icon::Close }) }{ tongue.say(if line.more { frame::LESS } else { frame::MORE }) }
-                    </button>
-                    if line.more { <div class="rows">{ fields }</div> }
-                </div>
+                if line.more { <div class="list-body"><div class="rows">{ fields }</div></div> }
             </div>
         }
     });

@@ -6,7 +6,7 @@ use crate::shown::money;
 use crate::state::State;
 use crate::widgets::{Icon, icon};
 use crate::words::costs::word;
-use crate::words::{Tongue, costs, filled, lack};
+use crate::words::{Tongue, costs, filled, frame, lack};
 use measure::{Money, shown_decimal};
 use trade::costs::{BreakEven, Choice, LineState, Side};
 use yew::prelude::*;
@@ -196,7 +196,7 @@ pub fn QuoteRunsOut() -> Html {
         html! {
             <li class="remark caution" key={key} data-remark="quote_ran_out">
                 { icon(Icon::Caution) }
-                <p>{ filled(tongue.say(word("runs_out")), &[what, day]) }</p>
+                <p><span class="rank">{ tongue.say(frame::CAUTION_WORD) }{ ": " }</span>{ filled(tongue.say(word("runs_out")), &[what, day]) }</p>
             </li>
         }
     });

@@ -34,9 +34,7 @@ fn open_of(spring: &str) -> Key {
 /// The spring that is worked on.
 pub fn chosen(state: &State) -> Rc<str> {
     let all = springs(state);
-    let open = all
-        .iter()
-        .find(|id| state.view.folded.contains(&open_of(id)));
+    let open = all.iter().find(|id| state.is_open(&open_of(id)));
     open.or(all.first()).cloned().unwrap_or_else(|| "1".into())
 }
 
@@ -46,11 +44,11 @@ pub fn opening(state: &State, spring: &str) -> Vec<Action> {
         .into_iter()
         .filter(|id| &**id != spring)
         .map(|id| open_of(&id))
-        .filter(|key| state.view.folded.contains(key))
+        .filter(|key| state.is_open(key))
         .map(Action::Fold)
         .collect();
     let own = open_of(spring);
-    if !state.view.folded.contains(&own) {
+    if !state.is_open(&own) {
         actions.push(Action::Fold(own));
     }
     actions.push(Action::Answer(format!("springs/height/{spring}").into()));

@@ -171,7 +171,7 @@ fn slice(state: &State) -> Slice {
         _ => None,
     };
     Slice {
-        more: state.view.folded.contains(&more_of(&row)),
+        more: state.is_open(&more_of(&row)),
         wanted: typed(state, &row.under("wanted")),
         spring,
         call: state.view.call.number,

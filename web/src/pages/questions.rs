@@ -46,7 +46,6 @@ pub fn Questions() -> Html {
         let words = words::subject(asked.sheet)?;
         Some(html! {
             <a key={asked.sheet} class="question" href={Route::of_key(asked.sheet).fragment()} data-do={format!("open {}", asked.sheet)}>
-                { motif(asked.sheet) }
                 <span class="asks">{ tongue.say(words.asks) }</span>
                 <span class="known">
                     if let Some((figure, told)) = &asked.known {
@@ -55,6 +54,7 @@ pub fn Questions() -> Html {
                         <small>{ tongue.say(words.tells) }</small>
                     }
                 </span>
+                { motif(asked.sheet) }
                 <span class="sheet-name"><span>{ tongue.say(words.name) }</span>{ standing(asked.standing, tongue) }</span>
             </a>
         })
@@ -108,7 +108,12 @@ fn saved_said(saved: &Saved, tongue: words::Tongue) -> String {
 #[component]
 fn Foot() -> Html {
     let tongue = use_settings().tongue;
-    let begun = use_slice(|state| !state.book.is_empty()).unwrap_or(false);
+    let begun = use_slice(|state| {
+        asked(state)
+            .iter()
+            .any(|asked| asked.standing != Standing::Empty)
+    })
+    .unwrap_or(false);
     let said = if begun {
         frame::ROUGH_SAID
     } else {

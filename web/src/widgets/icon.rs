@@ -154,7 +154,7 @@ fn shape(icon: Icon) -> Html {
             </>
         },
         Icon::More => {
-            html! { <path class="solid" d="M5 10.500a1.500 1.500 0 1 0 .1 0M12 10.500a1.500 1.500 0 1 0 .1 0M19 10.500a1.500 1.500 0 1 0 .1 0" /> }
+            html! { <path class="solid" d="M5 10.5a1.5 1.5 0 1 0 .1 0M12 10.5a1.5 1.5 0 1 0 .1 0M19 10.5a1.5 1.5 0 1 0 .1 0" /> }
         }
         Icon::Ready => html! { <path d="M4 13l5.5 5.5L20.5 6" /> },
         Icon::Needs => html! { <path d="M12 3a9 9 0 1 0 9 9" /> },

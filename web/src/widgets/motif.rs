@@ -9,7 +9,7 @@ struct Motif {
     light: &'static [&'static str],
 }
 
-static MOTIFS: [Motif; 5] = [
+static MOTIFS: [Motif; 7] = [
     Motif {
         sheet: "vehicle",
         heavy: &[
@@ -25,14 +25,14 @@ static MOTIFS: [Motif; 5] = [
             "M33 48a12 12 0 1 1 0-24 12 12 0 0 1 0 24Z",
         ],
         light: &[
-            "M78 61a25 25 0 1 1 0-50 25 25 0 0 1 0 50ZM33 44.500a8.500 8.500 0 1 1 0-17 8.500 8.500 0 0 1 0 17Z",
+            "M78 61a25 25 0 1 1 0-50 25 25 0 0 1 0 50ZM33 44.5a8.5 8.5 0 1 1 0-17 8.5 8.5 0 0 1 0 17Z",
             "M10 36h106M78 2v68M33 18v36",
         ],
     },
     Motif {
         sheet: "springs",
         heavy: &[
-            "M8 24q52 40 104 0M22 37q38 25 76 0M36 48.500q24 12 48 0",
+            "M8 24q52 40 104 0M22 37q38 25 76 0M36 48.5q24 12 48 0",
             "M8 24a5 5 0 1 1 0-10 5 5 0 0 1 0 10ZM112 24a5 5 0 1 1 0-10 5 5 0 0 1 0 10ZM52 40v22M68 40v22M48 62h24",
         ],
         light: &["M2 19h116M60 6v62"],
@@ -44,6 +44,22 @@ static MOTIFS: [Motif; 5] = [
             "M78 26h22v-6h10v12H100l-10 8v26M104 16V8M108 14l5-6M100 14l-5-6",
         ],
         light: &["M22 46h40M28 52h28M28 58h20"],
+    },
+    Motif {
+        sheet: "final_drive",
+        heavy: &[
+            "M56 6l26 12v36L56 66ZM82 24h14v24H82",
+            "M50 58 38 70H22l12-20M4 46h20l10 4-8 12H4ZM16 62v8",
+        ],
+        light: &["M2 54h40M89 2v68M50 36h68M40 70l48-46"],
+    },
+    Motif {
+        sheet: "torque",
+        heavy: &[
+            "M22 20h28l8 14-8 14H22l-8-14ZM50 34a14 14 0 1 1-28 0 14 14 0 0 1 28 0Z",
+            "M56 26h52a7 7 0 0 1 0 15H56",
+        ],
+        light: &["M36 8v52M6 34h110M78 62a46 46 0 0 0 8-10M84 66l-7-3 2-8"],
     },
     Motif {
         sheet: "costs",

@@ -12,7 +12,7 @@ use std::rc::Rc;
 use measure::{Decimal, Money, MoneyReading};
 
 use crate::field::{choice, date, decimal, money, one_of, price, text, yes_no};
-use crate::{Date, Given, sheet};
+use crate::{AtLeastOne, Date, Given, sheet};
 
 pub use choices::{Asked, HireFinding, SendFinding};
 pub use findings::{CostsFindings, PayerFinding, findings};
@@ -42,7 +42,7 @@ sheet! {
         /// What the vehicle is worth when it is done.
         value_done: Given<Money> = money().between(0.0, MOST),
         /// The lines entered by hand.
-        lines: Vec<CostLine>,
+        lines: AtLeastOne<CostLine>,
         /// What is said of lines that are priced from other sheets; a row's id is the purchase's.
         priced: Vec<PricedLine>,
         /// Those who pay.

@@ -177,18 +177,15 @@ pub fn QuoteRunsOut() -> Html {
     let found = use_slice(|state| {
         let today = browser::today()?;
         let costs = &state.findings.costs;
-        let gone = costs
-            .sheet
-            .lines
-            .iter()
-            .zip(&costs.lines)
-            .filter_map(|(row, line)| {
-                let day = row
-                    .holds_until
-                    .value()
-                    .filter(|day| **day < today && line.state != LineState::Paid)?;
-                Some((line.key.to_string(), line.what.to_string(), day.to_string()))
-            });
+        let rows = costs.sheet.lines.iter();
+        let gone = rows.filter_map(|row| {
+            let line = costs.lines.iter().find(|line| line.key == row.key)?;
+            let day = row
+                .holds_until
+                .value()
+                .filter(|day| **day < today && line.state != LineState::Paid)?;
+            Some((line.key.to_string(), line.what.to_string(), day.to_string()))
+        });
         Some(gone.collect::<Vec<_>>())
     });
     let gone = found.flatten().unwrap_or_default();

@@ -89,7 +89,16 @@ pub(super) fn lines(
     purchases: &[&Purchase],
     terms: &Terms,
 ) -> Vec<LineFinding> {
-    let by_hand = sheet.lines.iter().map(|line| entered(line, sheet, terms));
+    // The first row stands there before anything is entered in it: it is no line yet.
+    let begun = |line: &&CostLine| {
+        let blank = line.what.is_blank() && line.price.is_blank();
+        !(blank && line.state.is_assumed() && line.quantity.is_assumed())
+    };
+    let by_hand = sheet
+        .lines
+        .iter()
+        .filter(begun)
+        .map(|line| entered(line, sheet, terms));
     let said: BTreeMap<&str, &PricedLine> =
         sheet.priced.iter().map(|row| (row.id(), row)).collect();
     let asked: Vec<&str> = purchases.iter().map(|purchase| &*purchase.id).collect();

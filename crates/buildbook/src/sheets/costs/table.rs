@@ -4,7 +4,7 @@ use measure::{Currency, Manner, Mark};
 use trade::costs::csv::{Separator, TableFault, table, table_text};
 
 use super::{CostLine, CostsFindings};
-use crate::field::Form;
+use crate::field::{Form, always_a_row};
 use crate::{Answer, Asking, Book, Change, Edit, Entry, Key, Log, Place, Row};
 
 /// The columns, which are the fields of a line in their order; a payer goes by name.
@@ -244,7 +244,19 @@ impl Preview {
         let mut grown = book.clone();
         let add =
             |edit: &mut Edit, grown: &mut Book, list: &Key, fields: &[(&'static str, Entry)]| {
-                let (id, more) = grown.adding_row(list, Place::Last, log, fields);
+                // The row that always stands there takes the first line.
+                let (id, more) = if always_a_row(list) && grown.below(list).next().is_none() {
+                    let row = list.under("1");
+                    let set = |(field, entry): &(&str, Entry)| {
+                        grown.setting(row.under(field), Some(entry.clone()))
+                    };
+                    (
+                        "1".into(),
+                        fields.iter().map(set).fold(Edit::default(), Edit::then),
+                    )
+                } else {
+                    grown.adding_row(list, Place::Last, log, fields)
+                };
                 *grown = grown.with(&more);
                 edit.0.extend(more.0);
                 id

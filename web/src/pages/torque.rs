@@ -8,7 +8,7 @@ use crate::widgets::{BeforeNowTable, EntryList, EntryRow, Group, ResultTable, Sh
 use crate::words::torque;
 use yew::prelude::*;
 
-const ANSWERS: &[&str] = &["torque/left", "torque/setting/*"];
+const ANSWERS: &[&str] = &["torque/next", "torque/left", "torque/setting/*"];
 const PLATES: &[&Plate] = &[&ORDER];
 const WRENCH: &[&str] = &["wrench_low", "wrench_high", "wrench_length"];
 const RESULTS: &[&str] = &["torque/*/*", "torque/stage/*/*"];
@@ -28,7 +28,7 @@ pub fn Torque() -> Html {
     };
     html! {
         <SheetPage sheet="torque" answers={ANSWERS} plates={PLATES} {below}>
-            <a class="key tall" href={Route::TickOff.fragment()} data-do="tick-off">{ tongue.say(torque::TICK_OFF) }</a>
+            <a class="key tall tick-key" href={Route::TickOff.fragment()} data-do="tick-off">{ tongue.say(torque::TICK_OFF) }</a>
             <Group id="torque/joints" card={false}>
                 <EntryList list="torque/joints" found="torque/setting" titled={false} />
             </Group>

@@ -129,6 +129,7 @@ pub static WORDS: Subject = Subject {
         list(same("Joints"), same("joint"), same("Joint {0}")),
     )],
     results: &[
+        told("torque/next", same("Next joint: set the wrench to")),
         told("torque/left", same("Joints still to do")),
         told_of("torque/figure/*", JOINTS, same("Torque at the joint: {0}")),
         told_of("torque/setting/*", JOINTS, same("Set the wrench to: {0}")),

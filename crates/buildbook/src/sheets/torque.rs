@@ -160,12 +160,16 @@ pub fn findings(read: Read<TorqueSheet>) -> TorqueFindings {
     let undone = |entry: &JointEntry| entry.done.value() != Some(&true);
     let next = sheet.joints.iter().position(undone);
     let left = sheet.joints.iter().filter(|entry| undone(entry)).count();
-    let count: Result<Ratio, Lack> = if sheet.joints.is_empty() {
-        Err(Lack::Needs(vec![Key::from("torque/joints/1/figure")]))
-    } else {
-        Ok(Ratio::exact(left as f64))
+    let up = match next {
+        Some(next) => joints[next].setting.clone(),
+        None => Err(Lack::Needs(vec![Key::from("torque/joints/1/figure")])),
     };
-    found.headline("torque/left", Kind::Count, &count);
+    if next.is_some() || sheet.joints.is_empty() {
+        found.headline("torque/next", Kind::Torque, &up);
+    }
+    if !sheet.joints.is_empty() {
+        found.headline("torque/left", Kind::Count, &Ok(Ratio::exact(left as f64)));
+    }
     remarks::remark(&mut found, &sheet);
     TorqueFindings {
         sheet,

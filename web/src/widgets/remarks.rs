@@ -1,10 +1,10 @@
 //! What is to be known beside the results: a shape, a word and a colour for each rank, the gravest first.
 
 use super::icon::{Icon, icon};
-use crate::desk::{use_desk, use_settings, use_slice};
+use crate::desk::{Desk, use_desk, use_settings, use_slice};
 use crate::shown::written;
 use crate::state::{Action, CallTo, State};
-use crate::words::{self, frame};
+use crate::words::{self, Tongue, filled, frame};
 use buildbook::{Key, Rank, Remark};
 use yew::prelude::*;
 
@@ -83,38 +83,92 @@ fn told(state: &State, sheet: &str, under: &str, which: Which) -> Vec<Told> {
     told
 }
 
-/// The remarks of a sheet.
+/// How many remarks may stand open where they stand above the entries.
+const FEW: usize = 2;
+
+/// The remarks of a sheet, those of one rank on one card. Above the entries what is less than a warning stands folded
+/// once there is much of it.
 #[component]
 pub fn Remarks(props: &RemarksProps) -> Html {
     let (sheet, under, which) = (props.sheet, props.under.clone(), props.which);
     let told = use_slice(move |state| told(state, sheet, &under, which)).unwrap_or_default();
     let (desk, tongue) = (use_desk(), use_settings().tongue);
+    let open = use_state(|| false);
     if told.is_empty() {
         return html! {};
     }
-    let remarks = told.into_iter().map(|remark| {
-        let (class, picture, word) = match remark.rank {
-            Rank::Danger => ("danger", Icon::Danger, frame::DANGER_WORD),
-            Rank::Warning => ("warning", Icon::Warning, frame::WARNING_WORD),
-            Rank::Caution => ("caution", Icon::Caution, frame::CAUTION_WORD),
-            Rank::Remark => ("note", Icon::Remark, frame::REMARK_WORD),
-        };
-        let go = remark.key.clone().map(|key| {
-            let desk = desk.clone();
-            html! {
-                <button type="button" class="key quiet" data-do={format!("go {key}")} aria-label={tongue.say(frame::GO_TO_ENTRY)}
-                    onclick={Callback::from(move |_| if let Some(desk) = &desk {
-                        desk.send(Action::Call(CallTo::Entry(key.clone())));
-                    })}>{ icon(Icon::Next) }</button>
-            }
-        });
+    let (grave, light): (Vec<Told>, Vec<Told>) = told
+        .into_iter()
+        .partition(|remark| remark.rank >= Rank::Warning);
+    let folds = which == Which::Urgent && light.len() > FEW;
+    let fold = folds.then(|| fold(&open, light.len(), tongue));
+    let shown = if folds && !*open {
+        &[]
+    } else {
+        light.as_slice()
+    };
+    let cards = grave
+        .chunk_by(|a, b| a.rank == b.rank)
+        .chain(shown.chunk_by(|a, b| a.rank == b.rank))
+        .map(|remarks| card(remarks, desk.as_ref(), tongue));
+    html! {
+        <div class="remarks" role="group" aria-label={tongue.say(frame::REMARKS)}>
+            { cards.collect::<Html>() }
+            { fold.unwrap_or_default() }
+        </div>
+    }
+}
+
+/// The key that shows or hides what is less than a warning.
+fn fold(open: &UseStateHandle<bool>, count: usize, tongue: Tongue) -> Html {
+    let (set, now) = (open.clone(), **open);
+    let said = if now {
+        tongue.say(frame::FEWER_REMARKS).to_owned()
+    } else {
+        filled(tongue.say(frame::MORE_REMARKS), &[count.to_string()])
+    };
+    html! {
+        <button type="button" class="key quiet" data-do="remarks" aria-expanded={if now { "true" } else { "false" }}
+            onclick={Callback::from(move |_| set.set(!now))}>
+            { icon(if now { Icon::Open } else { Icon::Close }) }{ said }
+        </button>
+    }
+}
+
+/// The remarks of one rank under its shape and word.
+fn card(remarks: &[Told], desk: Option<&Desk>, tongue: Tongue) -> Html {
+    let Some(first) = remarks.first() else {
+        return html! {};
+    };
+    let (class, picture, word) = match first.rank {
+        Rank::Danger => ("danger", Icon::Danger, frame::DANGER_WORD),
+        Rank::Warning => ("warning", Icon::Warning, frame::WARNING_WORD),
+        Rank::Caution => ("caution", Icon::Caution, frame::CAUTION_WORD),
+        Rank::Remark => ("note", Icon::Remark, frame::REMARK_WORD),
+    };
+    let items = remarks.iter().map(|remark| {
+        let go = remark
+            .key
+            .as_ref()
+            .zip(desk)
+            .map(|(key, desk)| go_key(key, desk, tongue));
         html! {
-            <li class={classes!("remark", class)} data-remark={remark.fact}>
-                { icon(picture) }
-                <p><span class="rank">{ tongue.say(word) }{ ": " }</span>{ remark.said }</p>
-                { go.unwrap_or_default() }
-            </li>
+            <li data-remark={remark.fact}><p>{ &remark.said }</p>{ go.unwrap_or_default() }</li>
         }
     });
-    html! { <ul class="remarks" aria-label={tongue.say(frame::REMARKS)}>{ remarks.collect::<Html>() }</ul> }
+    html! {
+        <section class={classes!("remark", class)}>
+            { icon(picture) }
+            <span class="rank">{ tongue.say(word) }</span>
+            <ul>{ items.collect::<Html>() }</ul>
+        </section>
+    }
+}
+
+fn go_key(key: &Key, desk: &Desk, tongue: Tongue) -> Html {
+    let (desk, to) = (desk.clone(), key.clone());
+    html! {
+        <button type="button" class="key quiet" data-do={format!("go {key}")} aria-label={tongue.say(frame::GO_TO_ENTRY)}
+            onclick={Callback::from(move |_| desk.send(Action::Call(CallTo::Entry(to.clone()))))}>{ icon(Icon::Next) }</button>
+    }
 }

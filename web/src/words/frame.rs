@@ -152,6 +152,8 @@ pub const WARNING_WORD: Phrase = same("Warning");
 pub const CAUTION_WORD: Phrase = same("Caution");
 pub const REMARK_WORD: Phrase = same("Remark");
 pub const REMARKS: Phrase = same("To know");
+pub const MORE_REMARKS: Phrase = same("{0} more to know");
+pub const FEWER_REMARKS: Phrase = same("Put these away");
 pub const GO_TO_ENTRY: Phrase = same("Go to the entry");
 
 // Drawings.

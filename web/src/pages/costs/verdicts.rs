@@ -189,17 +189,22 @@ pub fn QuoteRunsOut() -> Html {
         Some(gone.collect::<Vec<_>>())
     });
     let gone = found.flatten().unwrap_or_default();
-    let said = gone.into_iter().map(|(key, what, day)| {
-        html! {
-            <li class="remark caution" key={key} data-remark="quote_ran_out">
-                { icon(Icon::Caution) }
-                <p><span class="rank">{ tongue.say(frame::CAUTION_WORD) }{ ": " }</span>{ filled(tongue.say(word("runs_out")), &[what, day]) }</p>
-            </li>
-        }
-    });
-    let said: Vec<Html> = said.collect();
-    if said.is_empty() {
+    if gone.is_empty() {
         return html! {};
     }
-    html! { <ul class="remarks">{ said.into_iter().collect::<Html>() }</ul> }
+    let said = gone.into_iter().map(|(key, what, day)| {
+        html! {
+            <li {key} data-remark="quote_ran_out"><p>{ filled(tongue.say(word("runs_out")), &[what, day]) }</p></li>
+        }
+    });
+    html! {
+        <div class="remarks">
+            <section class="remark caution">
+                { icon(Icon::Caution) }
+                <span class="rank">{ tongue.say(frame::CAUTION_WORD) }</span>
+                <ul>{ said.collect::<Html>() }</ul>
+            </section>
+        </div>
+    }
+}
 }

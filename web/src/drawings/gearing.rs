@@ -18,26 +18,18 @@ fn before(state: &State) -> Option<&GearingFindings> {
     Some(&state.befores.sheet("gearing")?.1.gearing)
 }
 
-/// A gear's name: its own or its place, with the overdrive where that is in.
+/// A gear's name: its place, and the overdrive where that is in.
 fn gear_name(gear: &GearFound, paper: &Paper) -> String {
-    let say = |phrase: Phrase, part: String| filled(paper.tongue.say(phrase), &[part]);
-    let name = match &gear.name {
-        Some(name) => name.to_string(),
-        None => say(gearing::GEAR, gear.place.to_string()),
-    };
-    if gear.overdrive {
-        say(gearing::WITH_OVERDRIVE, name)
-    } else {
-        name
-    }
+    let name = filled(paper.tongue.say(gearing::GEAR), &[gear.place.to_string()]);
+    with_overdrive(gear, name, paper)
 }
 
-/// What stands at a gear's line, short: its own name, or its number.
+/// What stands at a gear's line: its number.
 fn gear_mark(gear: &GearFound, paper: &Paper) -> String {
-    let name = gear
-        .name
-        .as_ref()
-        .map_or_else(|| gear.place.to_string(), ToString::to_string);
+    with_overdrive(gear, gear.place.to_string(), paper)
+}
+
+fn with_overdrive(gear: &GearFound, name: String, paper: &Paper) -> String {
     if gear.overdrive {
         filled(paper.tongue.say(gearing::WITH_OVERDRIVE), &[name])
     } else {

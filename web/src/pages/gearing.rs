@@ -70,9 +70,10 @@ const WHEELS: &[&str] = &[
     "vehicle/roll_out_rear_turns",
     "vehicle/drive",
 ];
-const AXLE: &[&str] = &["gearing/axle", "gearing/axle_kind"];
+const AXLE: &[&str] = &["gearing/axle"];
 const SPEEDS_TOLD: &[&str] = &["gearing/engine_speed", "gearing/road_speed"];
 const MORE_GEARS: &[&str] = &[
+    "gearing/axle_kind",
     "gearing/overdrive",
     "gearing/overdrive_with",
     "gearing/transfer_high",
@@ -81,6 +82,9 @@ const MORE_GEARS: &[&str] = &[
     "gearing/axle_second",
     "gearing/axle_second_in",
     "gearing/hubs",
+    "gearing/efficiency_direct",
+    "gearing/efficiency_gears",
+    "gearing/efficiency_worm",
 ];
 const ENGINE: &[&str] = &[
     "vehicle/peak_torque",
@@ -164,39 +168,43 @@ pub fn Gearing() -> Html {
             </Group>
             { rows("gearing/axle", AXLE) }
             { rows("gearing/speeds", SPEEDS_TOLD) }
-            { rows("gearing/more_gears", MORE_GEARS) }
+            { wish_for_speed() }
+            <Group id="gearing/candidates" card={false}>
+                <EntryList list="gearing/candidates" found="gearing/candidate_revs" titled={false} keys={std::slice::from_ref(&FIT)} />
+            </Group>
             { rows("gearing/engine", ENGINE) }
             <Group id="gearing/torque" card={false}>
                 <EntryList list="gearing/torque" titled={false} />
             </Group>
             { rows("gearing/road", ROAD) }
+            { wish_for_hill() }
             { rows("gearing/start", STARTING) }
-            { wishes() }
-            <Group id="gearing/candidates" card={false}>
-                <EntryList list="gearing/candidates" found="gearing/candidate_revs" titled={false} keys={std::slice::from_ref(&FIT)} />
-            </Group>
             { rows("gearing/dial", DIAL) }
             { rows("gearing/shaft", SHAFT) }
+            { rows("gearing/more_gears", MORE_GEARS) }
         </SheetPage>
     }
 }
 
-fn wishes() -> Html {
+fn wish_for_speed() -> Html {
     html! {
-        <>
-            <Group id="gearing/wish_speed">
-                <EntryRow at="gearing/wanted_revs" />
-                <EntryRow at="gearing/wanted_speed" />
-                <ResultRow id="gearing/axle_for_speed" />
-                <Pairs hill={false} />
-            </Group>
-            <Group id="gearing/wish_hill">
-                <EntryRow at="gearing/wanted_hill" />
-                <EntryRow at="gearing/wanted_hill_gear" />
-                <ResultRow id="gearing/axle_for_hill" />
-                <Pairs hill={true} />
-            </Group>
-        </>
+        <Group id="gearing/wish_speed">
+            <EntryRow at="gearing/wanted_revs" />
+            <EntryRow at="gearing/wanted_speed" />
+            <ResultRow id="gearing/axle_for_speed" />
+            <Pairs hill={false} />
+        </Group>
+    }
+}
+
+fn wish_for_hill() -> Html {
+    html! {
+        <Group id="gearing/wish_hill">
+            <EntryRow at="gearing/wanted_hill" />
+            <EntryRow at="gearing/wanted_hill_gear" />
+            <ResultRow id="gearing/axle_for_hill" />
+            <Pairs hill={true} />
+        </Group>
     }
 }
 

@@ -36,7 +36,7 @@ pub const CRUISE: Phrase = same("cruise {0}");
 pub const TOP_MARK: Phrase = same("top speed {0}");
 /// A gear by its place.
 pub const GEAR: Phrase = same("Gear {0}");
-/// A gear by its name, with the overdrive in.
+/// A gear with the overdrive in.
 pub const WITH_OVERDRIVE: Phrase = same("{0} + overdrive");
 /// Heading of a column of gears.
 pub const GEARS: Phrase = same("Gear");
@@ -72,6 +72,8 @@ pub const FIT_THIS: Phrase = same("Fit this set");
 pub const PUT_IN: Phrase = same("Put in {0}");
 /// Heading of a column of tooth pairs.
 pub const PAIR: Phrase = same("Real teeth");
+/// The name of a table that runs wider than its room.
+pub const WIDE_TABLE: Phrase = same("Table, moves sideways");
 /// Said above the pairs.
 pub const PAIRS_SAID: Phrase =
     same("The nearest pairs that hunt, nearest first. Ask whether anybody cut them.");
@@ -186,11 +188,18 @@ pub static WORDS: Subject = Subject {
 };
 
 const FIELDS: super::subject::Table = &[
-    ("gearing/gears/*/name", same("Called")),
     ("gearing/gears/*/ratio", same("Ratio")),
     (
-        "gearing/gears/*/efficiency",
-        same("Power that gets through"),
+        "gearing/efficiency_direct",
+        same("Power that gets through, direct"),
+    ),
+    (
+        "gearing/efficiency_gears",
+        same("Power that gets through, in gears"),
+    ),
+    (
+        "gearing/efficiency_worm",
+        same("Power that gets through a worm"),
     ),
     ("gearing/overdrive", same("Overdrive ratio")),
     ("gearing/overdrive_with", same("Overdrive works in")),
@@ -285,16 +294,10 @@ const HINTS: super::subject::Table = &[
     ),
     ("gearing/overdrive", same("Below 1, such as 0.78.")),
     (
-        "gearing/rolling",
-        same("Blank: the usual one for tyre and ground."),
-    ),
-    ("gearing/grip", same("Blank: the usual one for the ground.")),
-    (
         "gearing/drag",
         same("A flatbed about 0.8, a van 0.45, a saloon 0.4."),
     ),
     ("gearing/inertia", same("Blank: the rule for cars.")),
-    ("gearing/gears/*/efficiency", same("Blank: the usual one.")),
     (
         "gearing/dial_constant",
         same("Printed small on the dial: turns of the cable in a mile or km."),

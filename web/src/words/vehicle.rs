@@ -133,13 +133,6 @@ pub static WORDS: Subject = Subject {
             ),
         ),
         (
-            "vehicle/rolling_factor",
-            pair(
-                "Blank: 3.05 for radial, 2.99 for cross-ply tyres.",
-                "Blank: 3.05 for radial, 2.99 for bias-ply tires.",
-            ),
-        ),
-        (
             "vehicle/roll_out_front",
             pair(
                 "Straight, laden, at working pressure.",

@@ -61,6 +61,13 @@ sheet! {
         /// The ratio of reduction gears in the hubs.
         hubs: Given<Ratio> = number("i_h", Kind::Ratio).between(0.9, 8.0).measured_with(Tool::Within(0.005)),
 
+        /// The share of power that reaches the wheels in direct drive.
+        efficiency_direct: Given<Ratio> = number("η", Kind::Ratio).between(0.3, 1.0).measured_with(Tool::Within(0.03)).assumed("0.90 ± 0.03"),
+        /// The same through gears.
+        efficiency_gears: Given<Ratio> = number("η", Kind::Ratio).between(0.3, 1.0).measured_with(Tool::Within(0.04)).assumed("0.85 ± 0.04"),
+        /// The same with a worm axle.
+        efficiency_worm: Given<Ratio> = number("η", Kind::Ratio).between(0.3, 1.0).measured_with(Tool::Within(0.06)).assumed("0.85 ± 0.06"),
+
         /// The engine speed at which speeds are told.
         engine_speed: Given<Rotation> = number("n", Kind::Rotation).between(3.0, 250.0),
         /// The road speed at which engine speeds are told: the usual cruise.
@@ -132,12 +139,8 @@ sheet! {
 
     /// One gear of the gearbox.
     pub struct GearRow {
-        /// What it is called, where a number will not do.
-        name: Given<Rc<str>> = text(),
         /// Its ratio.
         ratio: Given<Ratio> = number("i_g", Kind::Ratio).between(0.3, 20.0).measured_with(Tool::Within(0.005)),
-        /// The share of power that reaches the wheels; blank, the usual one.
-        efficiency: Given<Ratio> = number("η", Kind::Ratio).between(0.3, 1.0).measured_with(Tool::Within(0.03)),
     }
 
     /// One point of the torque curve.
@@ -205,7 +208,7 @@ pub fn findings(read: Read<GearingSheet>, vehicle: &Rc<VehicleFindings>) -> Gear
     let sheet = read.sheet;
     let line = gears::Line::of(&sheet, vehicle);
     let gears = line.show_speeds(&mut found);
-    let pull = pull::Pulling::of(&line, vehicle);
+    let pull = pull::Pulling::of(&mut found, &line, vehicle);
     pull.show(&mut found, &gears);
     let dial = dial::Dial::of(&mut found, &line, vehicle);
     dial::show(&mut found, &line, &dial);
@@ -235,17 +238,4 @@ fn usual(key: &crate::Key, symbol: &'static str, (value, off): trade::gearing::U
         ..measure::Reading::exact(value, &measure::unit::ONE)
     };
     Ratio::entry(key.shared(), symbol, Kind::Ratio, &reading)
-}
-
-/// What was typed, or the usual value in its place; what cannot be read stays an error.
-fn or_usual(
-    given: &Given<Ratio>,
-    symbol: &'static str,
-    instead: trade::gearing::Usual,
-) -> Result<Ratio, crate::Lack> {
-    if given.is_blank() {
-        Ok(usual(given.key(), symbol, instead))
-    } else {
-        given.ask().cloned()
-    }
 }

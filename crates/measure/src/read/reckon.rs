@@ -8,6 +8,7 @@ use super::error::EntryProblem;
 use super::gauge::GAUGE_SCATTER;
 use super::grammar::{Amount, Entry, Term};
 use super::name::Named;
+use super::number::Number;
 use super::tolerance::{Bound, Tolerance};
 use crate::kind::Kind;
 use crate::mark::Mark;
@@ -222,6 +223,9 @@ fn assumed(entry: &Entry, ask: &Ask, value: f64) -> (f64, f64, Stated) {
     let Some(tool) = ask.tool else {
         return (0.0, 0.0, Stated::Exact);
     };
+    if ask.kind == Kind::Ratio && is_counted(&entry.amount) {
+        return (0.0, 0.0, Stated::Exact);
+    }
     let usual = tool.usual_error(value);
     // A gauge number names a thickness; nobody has measured it.
     let error = match entry.amount {
@@ -237,6 +241,21 @@ fn assumed(entry: &Entry, ask: &Ask, value: f64) -> (f64, f64, Stated) {
             Stated::Assumed
         },
     )
+}
+
+/// Whether a ratio is told as two whole numbers, `41/8` or `41:8`: teeth are counted, so nothing is off.
+fn is_counted(amount: &Amount) -> bool {
+    let whole =
+        |number: &Number| number.denominator.is_none() && number.value(Mark::Point).fract() == 0.0;
+    match amount {
+        Amount::Parts(terms) => {
+            matches!(terms.as_slice(), [only] if only.unit.is_none() && only.number.denominator.is_some())
+        }
+        Amount::Quotient { over, under, .. } => {
+            whole(over) && whole(under) && under.value(Mark::Point) > 1.0
+        }
+        _ => false,
+    }
 }
 
 /// How far one bound reaches above and below the value, SI.

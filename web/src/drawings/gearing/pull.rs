@@ -132,7 +132,7 @@ fn marks(
             labels.add(plot.at(x, y), gear_mark(&line.gear, paper));
         }
     }
-    let top = top.map(|top| top_mark(sketch, top, plot, &mut labels, paper));
+    let top = top.map(|top| top_mark(sketch, top, plot, paper));
     let olds = old.map(|old| {
         old.effort
             .iter()
@@ -152,13 +152,7 @@ fn marks(
 }
 
 /// The top speed with its ± as a band, and a dot where pull and road load meet or the engine has no more turns.
-fn top_mark(
-    sketch: &Sketch,
-    top: &Figure,
-    plot: &Plot,
-    labels: &mut Labels,
-    paper: &Paper,
-) -> Html {
+fn top_mark(sketch: &Sketch, top: &Figure, plot: &Plot, paper: &Paper) -> Html {
     let load = sketch.loads.first().map_or(&[][..], |(_, points)| points);
     let after = load.iter().find(|(v, _)| *v >= top.value()).or(load.last());
     let force = after.map_or(0.0, |(_, force)| *force);
@@ -173,11 +167,16 @@ fn top_mark(
         at(fast, force),
         at(slow, force),
     ];
-    labels.add(
-        at(top.value(), force),
-        marked(gearing::TOP_MARK, top.value(), Kind::Speed, paper),
-    );
-    html! { <>{ area(&band, Fill::Uncertain) }{ dot(at(top.value(), force), Fill::Now) }</> }
+    // At the foot of the band, where the road load lies well above.
+    let foot = at(slow, 0.0);
+    let said = marked(gearing::TOP_MARK, top.value(), Kind::Speed, paper);
+    html! {
+        <>
+            { area(&band, Fill::Uncertain) }
+            { dot(at(top.value(), force), Fill::Now) }
+            { text_on((foot.0 - 8.0, foot.1 - 9.0), Lean::End, &said) }
+        </>
+    }
 }
 
 fn table(sketch: &Sketch, old: Option<&Sketch>, paper: &Paper) -> Table {

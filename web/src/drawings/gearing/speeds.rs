@@ -3,7 +3,7 @@
 use measure::Kind;
 use yew::{Html, html};
 
-use super::super::parts::{Fill, Line, dot, polyline};
+use super::super::parts::{Fill, Lean, Line, dot, line, polyline, text_on, text_width};
 use super::super::{Axis, Drawing, Labels, Paper, Plate, Plot, Span, Table};
 use super::{axis, before, gear_mark, gear_name, marked, rounded, unit, whole};
 use crate::state::State;
@@ -66,7 +66,7 @@ fn plot(sketch: &Sketch, old: Option<&Sketch>, paper: &Paper) -> Option<Plot> {
     };
     let up = Span {
         lowest: 0.0,
-        highest: 1.10 * y.max(old_y),
+        highest: 1.24 * y.max(old_y),
     };
     Some(Plot::with_room(paper, across, up, 72.0, 18.0))
 }
@@ -96,12 +96,12 @@ fn marks(sketch: &Sketch, old: Option<&Sketch>, plot: &Plot, highest: &str, pape
             .map(|(_, metres)| on_paper(&[(0.0, 0.0), (highest, highest * metres)]))
             .collect()
     };
-    let mut labels = Labels::new(paper);
+    let mut peaks = Vec::new();
     let mut crossings = Vec::new();
     for (gear, metres) in &sketch.gears {
         let (n, v) = (sketch.engine.1, sketch.engine.1 * metres);
         let (x, y) = shown((n, v), paper);
-        labels.add(plot.at(x, y), gear_mark(gear, paper));
+        peaks.push((plot.at(x, y), gear_mark(gear, paper)));
         if let Some(cruise) = sketch.cruise.filter(|cruise| *cruise < v) {
             let (x, y) = shown((cruise / metres, cruise), paper);
             crossings.push((
@@ -110,33 +110,53 @@ fn marks(sketch: &Sketch, old: Option<&Sketch>, plot: &Plot, highest: &str, pape
             ));
         }
     }
-    let last = crossings.len().saturating_sub(1);
-    for (place, (point, said)) in crossings.iter().enumerate() {
-        // Only the gear one cruises in is told; the others are marked by their dots.
-        if place == last {
-            labels.add(*point, said.clone());
-        }
+    let mut labels = Labels::new(paper);
+    // Only the gear one cruises in is told; the others are marked by their dots.
+    if let Some((point, said)) = crossings.last() {
+        labels.add(*point, said.clone());
     }
+    // The gears' numbers stand over their teeth, the name of the line over them.
+    let over = |(point, said): &((f64, f64), String)| {
+        text_on((point.0, point.1 - 8.0), Lean::Middle, said)
+    };
     let (_, top) = shown((sketch.engine.1, 0.0), paper);
     html! {
         <>
             { plot.axes(&across, &up) }
             { from_rest(sketch).iter().map(|line| polyline(line, Line::Fine)).collect::<Html>() }
             { old.map(|old| polyline(&on_paper(&old.saw_tooth), Line::Before)) }
-            { plot.level(top, highest) }
+            { polyline(&plot.all(&[(plot.x.lowest, top), (plot.x.highest, top)]), Line::Limit) }
+            { highest_said(plot, top, highest) }
             { cruise(sketch, plot, paper) }
             { polyline(&on_paper(&sketch.saw_tooth), Line::Now) }
             { crossings.iter().map(|(point, _)| dot(*point, Fill::Now)).collect::<Html>() }
+            { peaks.iter().map(over).collect::<Html>() }
             { labels.placed() }
         </>
     }
 }
 
+/// The name of the highest engine speed, at the right end and clear of the gears' numbers.
+fn highest_said(plot: &Plot, top: f64, said: &str) -> Html {
+    let (x, y) = plot.at(plot.x.highest, top);
+    text_on((x - 4.0, y - 32.0), Lean::End, said)
+}
+
+/// The cruise as a line up the plot, its name at the foot, where no tooth comes.
 fn cruise(sketch: &Sketch, plot: &Plot, paper: &Paper) -> Option<Html> {
     let cruise = sketch.cruise?;
     let (x, _) = shown((0.0, cruise), paper);
-    (x < plot.x.highest)
-        .then(|| plot.upright(x, &marked(gearing::CRUISE, cruise, Kind::Speed, paper)))
+    let said = marked(gearing::CRUISE, cruise, Kind::Speed, paper);
+    let (foot, head) = (plot.at(x, plot.y.lowest), plot.at(x, plot.y.highest));
+    let room = plot.at(plot.x.highest, 0.0).0 - foot.0 > text_width(&said) + 12.0;
+    let (off, lean) = if room {
+        (8.0, Lean::Start)
+    } else {
+        (-8.0, Lean::End)
+    };
+    (x < plot.x.highest).then(|| {
+        html! { <>{ line(foot, head, Line::Limit) }{ text_on((foot.0 + off, foot.1 - 12.0), lean, &said) }</> }
+    })
 }
 
 fn table(sketch: &Sketch, old: Option<&Sketch>, paper: &Paper) -> Table {

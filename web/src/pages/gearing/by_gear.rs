@@ -48,13 +48,13 @@ pub fn GearTable() -> Html {
         let cells = COLUMNS.iter().map(|(what, _)| {
             html! { <td><ResultFigure id={AttrValue::from(gear.result(what))} /></td> }
         });
-        html! { <tr key={gear.result("row")}><th scope="row">{ name }</th>{ cells.collect::<Html>() }</tr> }
+        html! { <tr key={gear.result("row")}><th scope="row" class="nowrap">{ name }</th>{ cells.collect::<Html>() }</tr> }
     });
     if gears.is_empty() {
         return html! { <p class="muted">{ tongue.say(gearing::GEARS_FIRST) }</p> };
     }
     html! {
-        <div class="table-hold">
+        <div class="table-hold" tabindex="0" role="region" aria-label={tongue.say(gearing::WIDE_TABLE)}>
             <table class="table" data-table="gearing/by_gear">
                 <thead><tr><th scope="col">{ tongue.say(gearing::GEARS) }</th>{ head.collect::<Html>() }</tr></thead>
                 <tbody>{ rows.collect::<Html>() }</tbody>

@@ -4,11 +4,10 @@ use std::rc::Rc;
 
 use measure::{Kind, Length, Ratio};
 use trade::gearing::{
-    EFFICIENCY_DIRECT, EFFICIENCY_INDIRECT, EFFICIENCY_WORM, Train, engine_speed,
-    propeller_shaft_speed, road_speed, speed_per_1000, turns_per_distance,
+    Train, engine_speed, propeller_shaft_speed, road_speed, speed_per_1000, turns_per_distance,
 };
 
-use super::{AxleRatio, GearRow, GearingSheet, usual};
+use super::{AxleRatio, GearRow, GearingSheet};
 use crate::sheets::vehicle::{VehicleFindings, Wheel};
 use crate::{All, Found, Given, Key, Lack};
 
@@ -19,8 +18,6 @@ pub struct GearFound {
     pub id: Rc<str>,
     /// Its place, counted from 1 with the lowest.
     pub place: usize,
-    /// Its name, where one was typed.
-    pub name: Option<Rc<str>>,
     /// Whether the overdrive is in.
     pub overdrive: bool,
 }
@@ -254,7 +251,6 @@ fn train(sheet: &GearingSheet, axle: Result<Ratio, Lack>) -> Result<Train, Lack>
 }
 
 fn gears(sheet: &GearingSheet) -> Vec<Gear> {
-    let worm = sheet.axle_kind.value() == Some(&"worm");
     // A row that is still empty is no gear yet.
     let rows: Vec<&GearRow> = sheet
         .gears
@@ -270,38 +266,33 @@ fn gears(sheet: &GearingSheet) -> Vec<Gear> {
     };
     let mut all = Vec::with_capacity(count + with_overdrive);
     for (at, row) in rows.into_iter().enumerate() {
-        all.push(gear(row, at + 1, false, worm));
+        all.push(gear(sheet, row, at + 1, false));
         if at + with_overdrive >= count {
-            all.push(gear(row, at + 1, true, worm));
+            all.push(gear(sheet, row, at + 1, true));
         }
     }
     all
 }
 
-fn gear(row: &GearRow, place: usize, overdrive: bool, worm: bool) -> Gear {
+fn gear(sheet: &GearingSheet, row: &GearRow, place: usize, overdrive: bool) -> Gear {
     let ratio = row.ratio.ask().map(direct_is_exact);
     let direct = ratio
         .as_ref()
         .is_ok_and(|ratio| (ratio.value() - 1.0).abs() < 1e-9);
-    let instead = match (worm, direct && !overdrive) {
-        (true, _) => EFFICIENCY_WORM,
-        (false, true) => EFFICIENCY_DIRECT,
-        (false, false) => EFFICIENCY_INDIRECT,
-    };
-    let efficiency = if row.efficiency.is_blank() {
-        Ok(usual(row.efficiency.key(), "η", instead))
-    } else {
-        row.efficiency.ask().cloned()
+    let worm = sheet.axle_kind.value() == Some(&"worm");
+    let efficiency = match (worm, direct && !overdrive) {
+        (true, _) => &sheet.efficiency_worm,
+        (false, true) => &sheet.efficiency_direct,
+        (false, false) => &sheet.efficiency_gears,
     };
     Gear {
         found: GearFound {
             id: row.id().into(),
             place,
-            name: row.name.value().filter(|name| !name.is_empty()).cloned(),
             overdrive,
         },
         ratio,
-        efficiency,
+        efficiency: efficiency.ask().cloned(),
     }
 }
 

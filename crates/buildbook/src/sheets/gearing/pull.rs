@@ -7,9 +7,9 @@ use trade::gearing::{
     tractive_effort,
 };
 
+use super::GearingSheet;
 use super::engine::{air, curve, limits, mass, stance};
 use super::gears::{Gear, GearFound, Line};
-use super::{GearingSheet, or_usual};
 use crate::sheets::vehicle::VehicleFindings;
 use crate::{All, Found, Lack};
 
@@ -46,7 +46,7 @@ struct Extra {
 }
 
 impl Pulling {
-    pub(super) fn of(line: &Line, vehicle: &VehicleFindings) -> Self {
+    pub(super) fn of(found: &mut Found, line: &Line, vehicle: &VehicleFindings) -> Self {
         let sheet = &line.sheet;
         let (air, air_factor) = air(sheet, vehicle);
         let curve = curve(sheet, vehicle, &air_factor);
@@ -58,7 +58,10 @@ impl Pulling {
             .tyre
             .as_ref()
             .is_none_or(|tyre| tyre.construction == trade::gearing::Construction::Radial);
-        let rolling = or_usual(&sheet.rolling, "f", ground.rolling(radial));
+        let rolling = found
+            .assume(&sheet.rolling, usual_rolling(ground, radial))
+            .ask()
+            .cloned();
         let v = &vehicle.sheet;
         let area = (v.frontal_share.ask(), v.width.ask(), v.height.ask())
             .all()
@@ -83,7 +86,7 @@ impl Pulling {
             red_line: v.red_line.value().cloned(),
             unladen_instead,
             curve_ends,
-            grip: or_usual(&sheet.grip, "μ", ground.grip()),
+            grip: found.assume(&sheet.grip, usual_grip(ground)).ask().cloned(),
             stance: stance(sheet, vehicle),
             driven: match v.drive.value() {
                 Some(&"front") => Driven::Front,
@@ -316,6 +319,25 @@ fn ground(sheet: &GearingSheet) -> Ground {
         Some(&"track") => Ground::Track,
         Some(&"field") => Ground::Field,
         _ => Ground::Dry,
+    }
+}
+
+/// The usual rolling resistance, as it would be typed.
+pub(super) fn usual_rolling(ground: Ground, radial: bool) -> &'static str {
+    match (ground, radial) {
+        (Ground::Dry | Ground::Wet, true) => "0.013 ± 0.003",
+        (Ground::Dry | Ground::Wet, false) => "0.018 ± 0.004",
+        (Ground::Track, _) => "0.040 ± 0.015",
+        (Ground::Field, _) => "0.10 ± 0.04",
+    }
+}
+
+/// The usual grip, as it would be typed.
+pub(super) fn usual_grip(ground: Ground) -> &'static str {
+    match ground {
+        Ground::Dry => "0.7 ± 0.1",
+        Ground::Wet | Ground::Track => "0.4 ± 0.1",
+        Ground::Field => "0.3 ± 0.1",
     }
 }
 

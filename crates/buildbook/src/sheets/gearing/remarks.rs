@@ -12,9 +12,16 @@ pub(super) fn remark(found: &mut Found, line: &Line, pulling: &Pulling, vehicle:
     of_train(found, line);
     of_pull(found, line, pulling);
     of_tyres(found, vehicle);
-    found.remark(Remark::standing(Rank::Warning, "top_speed_is_not_gearing"));
-    found.remark(Remark::standing(Rank::Caution, "local_law_first"));
-    found.remark(Remark::standing(Rank::Remark, "fuel_is_torque"));
+    // Each caution of the trade stands as soon as there is something to be careful with.
+    if found.figure("gearing/top_speed").is_some() {
+        found.remark(Remark::standing(Rank::Warning, "top_speed_is_not_gearing"));
+    }
+    if found.figure("gearing/dial_shown").is_some() || found.figure("gearing/adapter").is_some() {
+        found.remark(Remark::standing(Rank::Caution, "local_law_first"));
+    }
+    if pulling.curve.is_ok() {
+        found.remark(Remark::standing(Rank::Remark, "fuel_is_torque"));
+    }
 }
 
 fn of_train(found: &mut Found, line: &Line) {

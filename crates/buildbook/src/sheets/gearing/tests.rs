@@ -440,3 +440,38 @@ fn the_example_lorry_is_complete_on_the_gearing_sheet() {
     assert!(lacking.is_empty(), "{lacking:?}");
     assert_eq!(found.state(), State::Ready, "{:?}", found.remarks);
 }
+
+#[test]
+fn what_is_assumed_is_what_the_trade_holds_usual() {
+    use super::pull::{usual_grip, usual_rolling};
+    use trade::gearing::{EFFICIENCY_DIRECT, EFFICIENCY_INDIRECT, EFFICIENCY_WORM, Ground};
+    let told = |text: &str| {
+        let (value, off) = text.split_once(" ± ").unwrap();
+        (value.parse::<f64>().unwrap(), off.parse::<f64>().unwrap())
+    };
+    for ground in [Ground::Dry, Ground::Wet, Ground::Track, Ground::Field] {
+        assert_eq!(told(usual_grip(ground)), ground.grip());
+        for radial in [true, false] {
+            assert_eq!(told(usual_rolling(ground, radial)), ground.rolling(radial));
+        }
+    }
+    let assumed = |key: &str| told(crate::field_of(&key.into()).unwrap().assumed.unwrap());
+    assert_eq!(assumed("gearing/efficiency_direct"), EFFICIENCY_DIRECT);
+    assert_eq!(assumed("gearing/efficiency_gears"), EFFICIENCY_INDIRECT);
+    assert_eq!(assumed("gearing/efficiency_worm"), EFFICIENCY_WORM);
+}
+
+#[test]
+fn a_default_that_follows_from_other_entries_is_told_to_the_page() {
+    let findings = evaluate(&with(SEVEN, &[("gearing/ground", "track")]), None);
+    let assumption = |key: &str| findings.gearing.found.assumption(&key.into());
+    assert_eq!(assumption("gearing/rolling"), Some("0.040 ± 0.015"));
+    assert_eq!(assumption("gearing/grip"), Some("0.4 ± 0.1"));
+    assert_eq!(
+        findings
+            .vehicle
+            .found
+            .assumption(&"vehicle/rolling_factor".into()),
+        Some("3.05 ± 0.05")
+    );
+}

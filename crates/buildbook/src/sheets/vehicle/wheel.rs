@@ -5,7 +5,7 @@ use std::rc::Rc;
 use measure::{Kind, Length, Ratio, Reading, Stated, unit};
 use trade::TradeError;
 use trade::gearing::{
-    Basis, Designation, rolled_out, rolling_circumference, rolling_factor, tyre_diameter,
+    Basis, Construction, Designation, rolled_out, rolling_circumference, tyre_diameter,
 };
 
 use super::VehicleSheet;
@@ -72,10 +72,13 @@ impl Wheel {
                 .all()
                 .map(|(distance, turns)| rolled_out(distance, turns))
         } else {
-            let factor = tyre
-                .as_ref()
-                .map_err(Clone::clone)
-                .and_then(|tyre| factor_of(tyre, factor));
+            // A factor that was not typed follows the tyre; the page shows the one of the wheels reckoned last.
+            let factor = tyre.as_ref().map_err(Clone::clone).and_then(|tyre| {
+                found
+                    .assume(factor, usual_factor(tyre.construction))
+                    .ask()
+                    .cloned()
+            });
             (diameter.clone(), factor)
                 .all()
                 .map(|(diameter, factor)| rolling_circumference(&diameter, &factor))
@@ -110,25 +113,24 @@ impl Wheel {
     }
 }
 
-/// The share of circumference to diameter: typed, or the usual one for the way the tyre is built.
-fn factor_of(tyre: &Designation, typed: &Given<Ratio>) -> Result<Ratio, Lack> {
-    match typed.ask() {
-        Ok(factor) => Ok(factor.clone()),
-        Err(Lack::Needs(_)) => {
-            let (value, off) = rolling_factor(tyre.construction);
-            let reading = Reading {
-                plus: off,
-                minus: off,
-                stated: Stated::Assumed,
-                ..Reading::exact(value, &unit::ONE)
-            };
-            Ok(Ratio::entry(
-                typed.key().shared(),
-                "F",
-                Kind::Ratio,
-                &reading,
-            ))
+/// The usual share of circumference to diameter, as it would be typed.
+fn usual_factor(construction: Construction) -> &'static str {
+    match construction {
+        Construction::Radial => "3.05 ± 0.05",
+        Construction::Diagonal => "2.99 ± 0.06",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_usual_factor_is_the_one_of_the_trade() {
+        for construction in [Construction::Radial, Construction::Diagonal] {
+            let (value, off) = usual_factor(construction).split_once(" ± ").unwrap();
+            let told = (value.parse::<f64>().unwrap(), off.parse::<f64>().unwrap());
+            assert_eq!(told, trade::gearing::rolling_factor(construction));
         }
-        Err(lack) => Err(lack),
     }
 }

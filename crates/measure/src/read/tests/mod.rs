@@ -352,3 +352,19 @@ fn a_blank_tolerance_is_the_usual_error_of_the_tool() {
         assert_eq!(understood("exact 400 mm", &ask).plus, 0.0);
     }
 }
+
+#[test]
+fn a_ratio_of_counted_teeth_is_exact_and_a_printed_one_is_not() {
+    let mut ask = metric(Kind::Ratio);
+    ask.tool = Some(Tool::Within(0.005));
+    for (text, stated) in [
+        ("41/8", Stated::Exact),
+        ("41:8", Stated::Exact),
+        ("4.11", Stated::Assumed),
+        ("4.11:1", Stated::Assumed),
+        ("41/8 ± 0.1", Stated::Typed),
+    ] {
+        let reading = read(text, &ask).unwrap();
+        assert_eq!(reading.stated, stated, "{text}");
+    }
+}

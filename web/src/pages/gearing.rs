@@ -58,6 +58,7 @@ const BESIDES: &[&str] = &[
     "gearing/shaft_critical",
     "gearing/shaft_highest",
     "gearing/shaft_share",
+    "gearing/overall/*",
     "gearing/shaft/*",
     "gearing/turns/*",
     "gearing/effort/*",

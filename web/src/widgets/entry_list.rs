@@ -242,7 +242,7 @@ fn ListRow(props: &ListRowProps) -> Html {
     if props.short {
         return html! {
             <div class="list-row" data-row={row.to_string()}>
-                <div class="line">
+                <div class={classes!("line", (spec.items.len() == 1).then_some("lone"))}>
                     <span class="line-name">{ &found.name }</span>
                     { fields(&row, at_spot(spec, &found.spots, Spot::Open, false)) }{ number }{ dots }
                 </div>

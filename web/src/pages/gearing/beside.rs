@@ -110,7 +110,7 @@ pub fn BesideTable() -> Html {
     }
     let words = |phrase: Phrase, cell: fn(&Set) -> &String| {
         let cells = sets.iter().map(|set| html! { <td>{ cell(set) }</td> });
-        html! { <tr><th scope="row">{ tongue.say(phrase) }</th>{ cells.collect::<Html>() }</tr> }
+        html! { <tr><th scope="row" class="nowrap">{ tongue.say(phrase) }</th>{ cells.collect::<Html>() }</tr> }
     };
     let figures = ROWS.iter().map(|(what, fitted, phrase)| {
         let cells = sets.iter().map(|set| {
@@ -120,7 +120,7 @@ pub fn BesideTable() -> Html {
             };
             html! { <td>{ id.map(|id| html! { <ResultFigure id={AttrValue::from(id)} /> }) }</td> }
         });
-        html! { <tr><th scope="row">{ tongue.say(*phrase) }</th>{ cells.collect::<Html>() }</tr> }
+        html! { <tr><th scope="row" class="nowrap">{ tongue.say(*phrase) }</th>{ cells.collect::<Html>() }</tr> }
     });
     html! {
         <div class="table-hold" tabindex="0" role="region" aria-label={tongue.say(gearing::WIDE_TABLE)}>

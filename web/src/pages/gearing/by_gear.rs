@@ -8,8 +8,7 @@ use buildbook::sheets::gearing::GearFound;
 use yew::prelude::*;
 
 /// The columns: a result of each gear, and the words at its head.
-const COLUMNS: [(&str, words::Phrase); 6] = [
-    ("overall", gearing::OVERALL_HEAD),
+const COLUMNS: [(&str, words::Phrase); 5] = [
     ("per_1000", gearing::PER_1000_HEAD),
     ("speed", gearing::SPEED_HEAD),
     ("revs", gearing::REVS_HEAD),

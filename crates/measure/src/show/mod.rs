@@ -87,7 +87,22 @@ pub fn show(figure: &Figure, manner: &Manner) -> Shown {
 /// A figure in a unit of choice.
 #[must_use]
 pub fn show_in(figure: &Figure, unit: &'static Unit, manner: &Manner) -> Shown {
-    shown(figure.value(), figure.plus(), figure.minus(), unit, manner)
+    if !figure.is_exact() {
+        return shown(figure.value(), figure.plus(), figure.minus(), unit, manner);
+    }
+    // A result that never ends (41/9, 70 km/h in mph) is cut to five figures; one that ends keeps what it has.
+    let value = unit.from_si(figure.value());
+    let cut = digits::rounded(value, digits::place_of_figures(value, 5));
+    let whole = digits::rounded(value, digits::place_of_figures(value, digits::MOST_FIGURES));
+    let ends = whole
+        .parse()
+        .is_ok_and(|whole: f64| (whole - value).abs() <= 1e-11 * value.abs());
+    let kept = if ends { None } else { cut.parse().ok() };
+    show_exact(
+        kept.map_or(figure.value(), |cut| unit.to_si(cut)),
+        unit,
+        manner,
+    )
 }
 
 /// An entry's reading in a unit of choice: `412.5 mm` shown in inches. The typed text stays what it is.

@@ -9,7 +9,7 @@ use crate::mark::Mark;
 use crate::read::{Ask, read};
 use crate::reading::{Reading, Stated};
 use crate::unit::{self, Unit};
-use crate::{Length, Ratio, Rotation, Temperature, difference};
+use crate::{Figure, Length, Ratio, Rotation, Temperature, difference};
 
 fn plain(shown: &Shown) -> String {
     shown.to_string().replace(['\u{a0}', '\u{202f}'], " ")
@@ -73,6 +73,19 @@ fn sides_that_differ_are_shown_apart() {
         written(412.0, 0.02, 3.0, &unit::MILLIMETRE),
         "412.0 +0.0 −3.0 mm"
     );
+}
+
+#[test]
+fn an_exact_result_that_never_ends_is_cut_to_five_figures() {
+    let manner = Manner::of(System::Imperial);
+    for (si, kind, text) in [
+        (70.0 / 3.6, Kind::Speed, "43.496\u{a0}mph"),
+        (41.0 / 9.0, Kind::Ratio, "4.5556"),
+        (4.625, Kind::Ratio, "4.625"),
+        (0.000_937, Kind::Thickness, "0.03689\u{a0}in"),
+    ] {
+        assert_eq!(show(&Figure::exact(si, kind), &manner).to_string(), text);
+    }
 }
 
 #[test]

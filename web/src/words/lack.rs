@@ -26,6 +26,9 @@ pub fn refusal(error: &TradeError, tongue: Tongue) -> String {
     if let Some(phrase) = super::gearing::refusal(error) {
         return tongue.say(phrase).to_owned();
     }
+    if let Some((phrase, parts)) = refused(error) {
+        return filled(tongue.say(phrase), &parts);
+    }
     let said = error.to_string();
     let mut letters = said.chars();
     match letters.next() {
@@ -36,6 +39,37 @@ pub fn refusal(error: &TradeError, tongue: Tongue) -> String {
         ),
         None => String::new(),
     }
+}
+
+/// Refusals that speak of an entry or a length: the length in both units, since nobody has asked for either.
+fn refused(error: &TradeError) -> Option<(Phrase, Vec<String>)> {
+    let both = |metres: f64, places: usize| {
+        let (mm, inches) = (metres * 1000.0, metres / 0.0254);
+        format!("{mm:.places$} mm ({inches:.0$} in)", places + 2)
+    };
+    Some(match error {
+        TradeError::OutOfRange { entry, .. } => (
+            same("The {0} is beyond what the calculation can use."),
+            vec![(*entry).to_owned()],
+        ),
+        TradeError::CannotMeet { gap } => (
+            same("The distances cannot meet: they miss each other by {0}. Measure them again."),
+            vec![both(*gap, 1)],
+        ),
+        TradeError::ShackleCannotReach { shortest, longest } => (
+            same("The shackle cannot reach: it spans eyes from {0} to {1} apart."),
+            vec![both(*shortest, 0), both(*longest, 0)],
+        ),
+        TradeError::NoPack { nearest } => (
+            same("No pack of these shims comes near enough; the nearest comes to {0}."),
+            vec![both(*nearest, 2)],
+        ),
+        TradeError::MakersFigureOnly => (
+            same("Only the vehicle maker's figure serves here."),
+            Vec::new(),
+        ),
+        _ => return None,
+    })
 }
 
 /// Why a result is not there, in a sentence.

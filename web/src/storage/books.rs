@@ -7,7 +7,7 @@ use buildbook::{Book, BookError, Entry, Log, NAME_KEY, book_of_file, example, fi
 
 use super::keeper::{Keeper, fresh_id, named, now_ms};
 use super::local::ask_to_persist;
-use crate::state::Action;
+use crate::state::{Action, Saved};
 
 impl Keeper {
     /// All that stands on the shelf.
@@ -170,15 +170,19 @@ impl Keeper {
             found => {
                 let seen = found.map_or(0, |opened| opened.revision);
                 let (book, log) = (example::book(), Log::default());
-                let revision = self.shelf.save(&book, &log, seen, now_ms())?;
+                // An example that the store does not take is shown all the same.
+                let kept = self.shelf.save(&book, &log, seen, now_ms());
                 self.shelf.undelete(example::ID)?;
                 self.show(Opened {
                     book,
                     log,
-                    revision,
+                    revision: kept.as_ref().copied().unwrap_or(seen),
                     saved_ms: now_ms(),
                     aside: Vec::new(),
                 });
+                if let Err(error) = kept {
+                    self.send(Action::Saved(Saved::Fault(error)));
+                }
             }
         }
         Ok(())

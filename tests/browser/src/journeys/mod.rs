@@ -6,6 +6,8 @@ use crate::{Machine, Outcome};
 
 mod costs;
 mod gearing;
+mod keeping;
+mod links;
 mod opening;
 mod paint;
 mod springs;
@@ -38,7 +40,13 @@ pub(crate) use cases;
 
 /// Every journey, in the order of the job.
 pub fn all() -> impl Iterator<Item = &'static Case> {
-    [opening::CASES, versions::CASES, whole_job::CASES]
-        .into_iter()
-        .flatten()
+    [
+        opening::CASES,
+        versions::CASES,
+        whole_job::CASES,
+        keeping::CASES,
+        links::CASES,
+    ]
+    .into_iter()
+    .flatten()
 }

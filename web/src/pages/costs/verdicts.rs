@@ -207,4 +207,3 @@ pub fn QuoteRunsOut() -> Html {
         </div>
     }
 }
-}

@@ -56,6 +56,8 @@ pub enum Fill {
     Uncertain,
     /// A plain piece of metal.
     Metal,
+    /// Thin pieces of metal that lie on one another, with light edges between them.
+    Leaf,
 }
 
 impl Fill {
@@ -66,6 +68,7 @@ impl Fill {
             Self::Hatched => "area-hatched",
             Self::Uncertain => "area-uncertain",
             Self::Metal => "area-metal",
+            Self::Leaf => "area-leaf",
         }
     }
 }

@@ -40,6 +40,13 @@ pub fn chosen(state: &State) -> Rc<str> {
 
 /// What has to be done to work on another spring: its figures come into the band, its entries onto the page.
 pub fn opening(state: &State, spring: &str) -> Vec<Action> {
+    let mut actions = showing(state, spring);
+    actions.push(Action::Answer(format!("springs/height/{spring}").into()));
+    actions
+}
+
+/// What has to be done for the entries of another spring to come onto the page.
+pub fn showing(state: &State, spring: &str) -> Vec<Action> {
     let mut actions: Vec<Action> = springs(state)
         .into_iter()
         .filter(|id| &**id != spring)
@@ -51,7 +58,6 @@ pub fn opening(state: &State, spring: &str) -> Vec<Action> {
     if !state.is_open(&own) {
         actions.push(Action::Fold(own));
     }
-    actions.push(Action::Answer(format!("springs/height/{spring}").into()));
     actions
 }
 

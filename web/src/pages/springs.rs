@@ -5,13 +5,13 @@ mod which;
 
 use crate::desk::{use_desk, use_slice, use_tongue};
 use crate::drawings::Plate;
-use crate::drawings::springs::{LINE, PLANNED, SIDE, STANCE, chosen, opening};
+use crate::drawings::springs::{LINE, PLANNED, SIDE, STANCE, chosen, opening, showing};
 use crate::state::{Action, CallTo, State, more_of};
 use crate::widgets::{
     BeforeNowTable, EntryList, EntryRow, Group, Icon, Placing, ResultRow, ResultTable, SheetPage,
     Spot, icon,
 };
-use crate::words::frame;
+use crate::words::{frame, springs as phrases};
 use buildbook::Key;
 use std::rc::Rc;
 use tables::{Methods, Stresses, Work};
@@ -100,13 +100,14 @@ const VEHICLE: &[&str] = &[
 static LEAVES: Placing = Placing {
     name: "springs/leaves",
     spot: |state, row, field| {
-        let usual = matches!(field, "thickness" | "length");
+        let usual = matches!(field, "thickness" | "length")
+            || (field == "kind" && typed(state, &row.under(field)));
         let first = || {
             row.parent()
                 .and_then(|list| state.book.rows(&list).into_iter().next())
         };
         let opens = usual
-            || typed(state, &row.under(field))
+            || (field == "width" && typed(state, &row.under(field)))
             || (field == "width" && first().is_none_or(|first| *first == *row.field()))
             || (field == "gap" && is_helper(state, row));
         if opens { Spot::Open } else { Spot::More }
@@ -153,6 +154,8 @@ struct Slice {
     more: bool,
     wanted: bool,
     call: u32,
+    /// The spring whose figure stands in the band.
+    answered: Option<Rc<str>>,
     /// The spring that the cursor was called to, and where in it.
     called: Option<(Rc<str>, CallTo)>,
 }
@@ -170,7 +173,12 @@ fn slice(state: &State) -> Slice {
         }
         _ => None,
     };
+    let answer = state.view.answers.get("springs");
+    let answered = answer
+        .and_then(|answer| answer.split('/').nth(2))
+        .map(Rc::from);
     Slice {
+        answered,
         more: state.is_open(&more_of(&row)),
         wanted: typed(state, &row.under("wanted")),
         spring,
@@ -197,6 +205,20 @@ pub fn Springs() -> Html {
                     .into_iter()
                     .for_each(|action| desk.send(action));
                 desk.send(Action::Call(to));
+            }
+        });
+    }
+    {
+        // Another spring's figure was brought into the band: work on that spring.
+        let (found, desk) = (found.clone(), desk.clone());
+        let answered = found.as_ref().and_then(|found| found.answered.clone());
+        use_effect_with(answered, move |answered| {
+            if let (Some(found), Some(desk), Some(spring)) = (found, desk, answered)
+                && *spring != found.spring
+            {
+                showing(&desk.state(), spring)
+                    .into_iter()
+                    .for_each(|action| desk.send(action));
             }
         });
     }
@@ -236,16 +258,16 @@ pub fn Springs() -> Html {
                     <ResultRow id={id("arch_for")} /><ResultRow id={id("block_for")} /><ResultRow id={id("leaf_for")} />
                 }
             </Group>
-            <Group key="press" id="springs/press" card={false}>
-                <div class="rows">{ rows(&row, &["ram_bore"]) }</div>
-                <EntryList key={list("points").to_string()} list={list("points")} placing={&POINTS} titled={false} />
-            </Group>
             <button key="more" type="button" class="key quiet tall" data-do={format!("more {row}")}
                 aria-expanded={if found.more { "true" } else { "false" }} onclick={more}>
                 { icon(if found.more { Icon::Open } else { Icon::Close }) }
-                { tongue.say(if found.more { frame::LESS } else { frame::MORE }) }
+                { tongue.say(if found.more { frame::LESS } else { phrases::SELDOM }) }
             </button>
             if found.more {
+                <Group key="press" id="springs/press" card={false}>
+                <div class="rows">{ rows(&row, &["ram_bore"]) }</div>
+                <EntryList key={list("points").to_string()} list={list("points")} placing={&POINTS} titled={false} />
+            </Group>
                 <Group key="steel" id="springs/steel">{ rows(&row, STEEL) }</Group>
                 <Group key="shackle" id="springs/shackle">{ rows(&row, SHACKLE) }</Group>
             }

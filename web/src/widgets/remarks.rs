@@ -73,7 +73,18 @@ fn told(state: &State, sheet: &str, under: &str, which: Which) -> Vec<Told> {
                 .collect();
             Told {
                 rank: remark.rank,
-                said: words::remark(sheet, remark.fact, &parts, tongue),
+                said: words::remark(sheet, remark.fact, &parts, tongue).replace(
+                    "{row}",
+                    &remark
+                        .key
+                        .as_ref()
+                        .and_then(|key| {
+                            words::row_names(&state.book, key, tongue)
+                                .into_iter()
+                                .next()
+                        })
+                        .unwrap_or_default(),
+                ),
                 fact: remark.fact,
                 key: remark.key.clone(),
             }

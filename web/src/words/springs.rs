@@ -149,6 +149,8 @@ pub const METHODS: Phrase = same("Rate, by each method");
 pub const STRESSES: Phrase = same("Stress in each leaf");
 /// A heading.
 pub const WORK: Phrase = same("What the work does");
+/// On the key that brings what is seldom needed.
+pub const SELDOM: Phrase = same("Press test, steel, shackle");
 /// Names the keys of the springs.
 pub const WHICH: Phrase = same("Which spring");
 
@@ -241,7 +243,7 @@ const HINTS: &[(&str, Phrase)] = &[
     ),
     (
         "springs/springs/*/leaves/*/length",
-        same("Along the leaf, tip to tip; of the main leaf, eye centre to eye centre."),
+        same("Along the leaf; the main leaf from eye to eye."),
     ),
     (
         "springs/springs/*/leaves/*/front",
@@ -301,11 +303,9 @@ const HINTS: &[(&str, Phrase)] = &[
     ),
     (
         "springs/springs/*/ram_bore",
-        same("Where the ram's gauge is read instead of a load."),
-    ),
-    (
-        "springs/springs/*/points/*/travel",
-        same("From the first mark, eyes free on rollers."),
+        same(
+            "Where the ram's gauge is read instead of a load. Eyes free on rollers, travel from the first mark.",
+        ),
     ),
     (
         "springs/springs/*/stiffening",

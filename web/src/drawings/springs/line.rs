@@ -70,7 +70,8 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
         labels.add(plot.at(at.0, at.1), paper.tongue.say(said));
     }
     for (going, phrase) in [(true, phrases::PRESSED), (false, phrases::LET_UP)] {
-        if let Some((at, _)) = points.iter().find(|(_, up)| *up == going) {
+        let branch: Vec<_> = points.iter().filter(|(_, up)| *up == going).collect();
+        if let Some((at, _)) = branch.get(branch.len() / 2) {
             labels.add(plot.at(at.0, at.1), paper.tongue.say(phrase));
         }
     }

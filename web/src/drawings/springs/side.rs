@@ -2,26 +2,26 @@
 
 use super::{figure, name_of, picture, said, told};
 use crate::drawings::parts::{
-    Fill, Lean, Line, area, circle, dimension, line, outline, polyline, text_on,
+    Fill, Lean, Line, area, circle, dimension, leader, line, polyline, text_on,
 };
 use crate::drawings::{Drawing, Fit, Paper, Plate, Span};
 use crate::state::State;
 use crate::words::springs as phrases;
 use buildbook::sheets::springs::SpringPicture;
-use trade::springs::{LeafShape, Mounting, SpringShape};
+use trade::springs::{LeafKind, LeafShape, Mounting, SpringShape};
 use yew::{Html, html};
 
 /// The spring free and under its load.
 pub static SIDE: Plate = Plate {
     id: "springs/side",
-    shape: 0.62,
+    shape: 0.5,
     draw: side,
 };
 
 /// The spring before and after the work, or before and now.
 pub static PLANNED: Plate = Plate {
     id: "springs/planned",
-    shape: 0.5,
+    shape: 0.4,
     draw: planned,
 };
 
@@ -30,7 +30,7 @@ const EYE: f64 = 0.014;
 /// Half the width of a block as it is drawn, in metres, at least.
 const HALF_BLOCK: f64 = 0.045;
 /// Pixels kept free for dimensions.
-const MARGIN: f64 = 62.0;
+const MARGIN: f64 = 44.0;
 
 /// A spring set on its axle: everything counts from the centre of the axle.
 struct Set<'a> {
@@ -160,6 +160,7 @@ fn side(state: &State, paper: &Paper) -> Option<Drawing> {
         .shackle_m
         .map(|(apart, higher, _)| (front.0 + apart, front.1 + higher));
     corners.extend(pin);
+    let highest = corners.iter().map(|p| p.1).fold(over_axle, f64::max);
     let fit = fit(paper, &corners)?;
     let (table, sentence) = told(
         state,
@@ -178,14 +179,14 @@ fn side(state: &State, paper: &Paper) -> Option<Drawing> {
     let marks = html! {
         <>
             { free.as_ref().map(|free| ghost(free, &fit)).unwrap_or_default() }
-            { solid(&set, &fit, Fill::Metal) }
+            { solid(&set, &fit, Fill::Leaf) }
             { axle(&set, &fit) }
             { pin.map(|pin| shackle(&fit, pin, rear)).unwrap_or_default() }
             { line(fit.at(front.0, front.1), fit.at(rear.0, rear.1), Line::Centre) }
-            { dimensions(state, picture, &set, &fit, over_axle + mark, paper) }
+            { dimensions(state, picture, &set, &fit, over_axle + mark, highest, paper) }
             { free.as_ref().map(|free| {
-                let tip = free.eyes()[1];
-                text_on(fit.at(tip.0 - 0.02, tip.1 + 0.022), Lean::End, paper.tongue.say(phrases::FREE))
+                let eye = free.eyes()[0];
+                text_on(fit.at(eye.0 + 0.03, eye.1 - 0.004), Lean::Start, paper.tongue.say(phrases::FREE))
             }).unwrap_or_default() }
         </>
     };
@@ -208,20 +209,18 @@ fn solid(set: &Set<'_>, fit: &Fit, fill: Fill) -> Html {
     html! { <>{ leaves.collect::<Html>() }{ eyes.into_iter().collect::<Html>() }</> }
 }
 
-/// The main leaf and the edge of the pile in dashes.
+/// The main leaf's upper face, the lower edge of the pile at the seat, and the eyes, in dashes.
 fn ghost(set: &Set<'_>, fit: &Fit) -> Html {
     let leaves = &set.shape.leaves;
-    let main = leaves
-        .first()
-        .map(|leaf| outline(&fit.all(&set.lifted(&round(leaf))), Line::Before));
-    let others = leaves
-        .iter()
-        .skip(1)
+    let main = leaves.iter().find(|leaf| leaf.kind == LeafKind::Main);
+    let main = main.map(|leaf| polyline(&fit.all(&set.lifted(&leaf.upper)), Line::Before));
+    let last = leaves
+        .last()
         .map(|leaf| polyline(&fit.all(&set.lifted(&leaf.lower)), Line::Before));
     let eyes = set
         .eyes()
         .map(|(x, y)| circle(fit.at(x, y), EYE * fit.scale, Line::Before));
-    html! { <>{ main.unwrap_or_default() }{ others.collect::<Html>() }{ eyes.into_iter().collect::<Html>() }</> }
+    html! { <>{ main.unwrap_or_default() }{ last.unwrap_or_default() }{ eyes.into_iter().collect::<Html>() }</> }
 }
 
 /// The axle, its pad and the block.
@@ -265,6 +264,7 @@ fn dimensions(
     set: &Set<'_>,
     fit: &Fit,
     mark: f64,
+    highest: f64,
     paper: &Paper,
 ) -> Html {
     let [front, rear] = set.eyes();
@@ -284,14 +284,32 @@ fn dimensions(
     let height = figure(state, "height", &picture.id, paper);
     let seat = fit.at(0.0, lift);
     let top = fit.at(0.0, lift + set.shape.arch_m);
+    let ends = (fit.at(front.0, front.1), fit.at(rear.0, rear.1));
+    // The distance between the eyes stands above all else; what stands below the spring is led up to it.
+    let above = ends.0.1.max(ends.1.1) - fit.at(0.0, highest).1 + 22.0;
+    let foot = fit.at(0.0, 0.0).1 + 6.0;
+    let at = fit.at(front.0 * 0.82, 0.0);
+    let marked = fit.at(front.0 * 0.82, mark);
     html! {
         <>
-            { arch.map(|said| dimension(seat, top, -26.0, &said)).unwrap_or_default() }
-            { eyes.map(|said| dimension(fit.at(front.0, front.1), fit.at(rear.0, rear.1), 34.0, &said)).unwrap_or_default() }
+            { eyes.map(|said| dimension(ends.0, ends.1, above, &said)).unwrap_or_default() }
+            { arch.map(|said| {
+                let words = self::said(paper, phrases::ARCH, &said);
+                let start = (seat.0 + 0.3 * (ends.1.0 - seat.0), foot);
+                html! {
+                    <>
+                        { dimension(seat, top, -26.0, "") }
+                        { leader((start.0 - 4.0, start.1 - 8.0), (seat.0 + 26.0, (seat.1 + top.1) / 2.0)) }
+                        { text_on(start, Lean::Start, &words) }
+                    </>
+                }
+            }).unwrap_or_default() }
             { height.map(|said| html! {
                 <>
-                    { line(fit.at(front.0, mark), fit.at(rear.0, mark), Line::Fine) }
-                    { dimension(fit.at(front.0 * 0.5, 0.0), fit.at(front.0 * 0.5, mark), 0.0, &said) }
+                    { line((at.0 - 14.0, at.1), fit.at(0.0, 0.0), Line::Fine) }
+                    { line((at.0 - 14.0, marked.1), (ends.1.0, marked.1), Line::Fine) }
+                    { dimension(at, marked, 1.0, "") }
+                    { text_on((at.0 + 8.0, foot), Lean::Start, &said) }
                 </>
             }).unwrap_or_default() }
         </>
@@ -346,7 +364,7 @@ fn planned(state: &State, paper: &Paper) -> Option<Drawing> {
     );
     let marks = html! {
         <>
-            { solid(&after, &fit, Fill::Metal) }
+            { solid(&after, &fit, Fill::Leaf) }
             { ghost(&before, &fit) }
             { axle(&after, &fit) }
             { change.map(|said| dimension(fit.at(0.0, low), fit.at(0.0, high), -30.0, &said)).unwrap_or_default() }

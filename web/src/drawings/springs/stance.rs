@@ -2,7 +2,7 @@
 
 use super::{figure, said};
 use crate::drawings::parts::{Fill, Lean, Line, circle, dot, line, text_on};
-use crate::drawings::{Drawing, Labels, Paper, Plate, Table};
+use crate::drawings::{Drawing, Paper, Plate, Table};
 use crate::shown::written;
 use crate::state::State;
 use crate::words::{self, springs as phrases};
@@ -71,7 +71,7 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
         .flat_map(|mark| [Some(mark.now), mark.after.as_ref().map(|after| after.0)]);
     let highest = highest.flatten().fold(0.05_f64, f64::max);
     let ground = paper.height - 64.0;
-    let up = (ground - 76.0) / highest;
+    let up = (ground - 110.0) / highest;
     let (left, right) = (paper.width * 0.24, paper.width * 0.76);
     let at = |front: bool, height: f64| (if front { left } else { right }, ground - height * up);
     let beyond = |a: f64, b: f64| {
@@ -85,14 +85,21 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
         )
     };
     let (now, after) = (beyond(front, rear), beyond(front_after, rear_after));
-    let mut labels = Labels::new(paper);
-    for mark in &marks {
-        let (height, said) = mark
-            .after
-            .clone()
-            .unwrap_or((mark.now, mark.now_said.clone()));
-        labels.add(at(mark.front, height), format!("{} {said}", mark.name));
-    }
+    // The front's figures stand at the left, the rear's at the right, one below the other.
+    let figures = [true, false].map(|front| {
+        let side = marks.iter().filter(|mark| mark.front == front).enumerate();
+        side.map(|(row, mark)| {
+            let after = mark.after.as_ref().map_or(&mark.now_said, |after| &after.1);
+            let y = 26.0 + 24.0 * row as f64;
+            let said = format!("{} {after}", mark.name);
+            if front {
+                text_on((12.0, y), Lean::Start, &said)
+            } else {
+                text_on((paper.width - 12.0, y), Lean::End, &said)
+            }
+        })
+        .collect::<Html>()
+    });
     let dots = marks.iter().map(|mark| {
         let after = mark
             .after
@@ -106,7 +113,7 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
         html! { <>{ dot(at(mark.front, mark.now), fill) }{ after.unwrap_or_default() }</> }
     });
     let wheels = [left, right].map(|x| {
-        html! { <>{ circle((x, ground), 26.0, Line::Outline) }{ line((x, ground), (x, 40.0), Line::Centre) }</> }
+        html! { <>{ circle((x, ground), 26.0, Line::Outline) }{ line((x, ground), (x, 84.0), Line::Centre) }</> }
     });
     let drawn = html! {
         <>
@@ -116,7 +123,7 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
             if planned { { line(after.0, after.1, Line::Now) } }
             { dots.collect::<Html>() }
             { text_on((paper.width / 2.0, ground + 46.0), Lean::Middle, &rake_said(state, paper, planned)) }
-            { labels.placed() }
+            { figures.into_iter().collect::<Html>() }
         </>
     };
     let rows: Vec<Vec<String>> = marks

@@ -124,7 +124,7 @@ pub fn Which() -> Html {
     });
     html! {
         <section class="group" aria-label={tongue.say(said::WHICH)}>
-            <nav class="others">{ tabs.collect::<Html>() }</nav>
+            <nav class="keys list-keys">{ tabs.collect::<Html>() }</nav>
             { acts.unwrap_or_default() }
         </section>
     }
@@ -137,10 +137,10 @@ fn tab_key(desk: &Desk, tab: &Tab) -> Html {
         actions.into_iter().for_each(|action| desk.send(action));
     });
     html! {
-        <button key={tab.id.to_string()} type="button" class="other" data-do={format!("spring {}", tab.id)}
+        <button key={tab.id.to_string()} type="button" class="key tall" data-do={format!("spring {}", tab.id)}
             aria-pressed={if tab.chosen { "true" } else { "false" }} onclick={open}>
-            <span class="what">{ &tab.name }</span>
-            <span class="num">{ tab.height.clone().unwrap_or_else(|| "—".to_owned()) }</span>
+            { &tab.name }
+            if let Some(height) = &tab.height { <span class="num">{ height }</span> }
         </button>
     }
 }

@@ -367,102 +367,110 @@ pub(super) const REMARKS: &[(&str, Phrase)] = &[
     ),
     (
         "no_main_leaf",
-        same("No leaf is the main leaf: one needs the eyes."),
+        same("{row}: no leaf is the main leaf: one needs the eyes."),
     ),
     (
         "leaf_within_seat",
         same(
-            "This leaf ends within the clamped length: nothing of it would bend. Look at its length and at the clamped length.",
+            "{row}: this leaf ends within the clamped length: nothing of it would bend. Look at its length and at the clamped length.",
         ),
     ),
     (
         "leaf_has_no_body",
-        same("A leaf has no width or no thickness."),
+        same("{row}: a leaf has no width or no thickness."),
     ),
     (
         "helper_without_gap",
         same(
-            "Nobody can say when this helper bears: it needs its gap, or its loose arch and those of the other leaves.",
+            "{row}: nobody can say when this helper bears: it needs its gap, or its loose arch and those of the other leaves.",
         ),
     ),
     (
         "thicker_than_new",
-        same("This leaf is thicker than it is said to have been when new: look at both."),
+        same("{row}: this leaf is thicker than it is said to have been when new: look at both."),
     ),
     (
         "badly_worn",
-        same("This leaf has {0} of its thickness left: rust pits start cracks. Plan to renew it."),
+        same(
+            "{row}: this leaf has {0} of its thickness left: rust pits start cracks. Plan to renew it.",
+        ),
     ),
     (
         "two_main_leaves",
-        same("Two leaves are called the main leaf; the first is taken."),
+        same("{row}: two leaves are called the main leaf; the first is taken."),
     ),
     (
         "wrapper_longer",
-        same("This wrapper is longer than the main leaf, as wrappers that go round the eye are."),
+        same(
+            "{row}: this wrapper is longer than the main leaf, as wrappers that go round the eye are.",
+        ),
     ),
     (
         "longer_than_main",
-        same("This leaf is longer than the main leaf: look at both lengths, or call it a wrapper."),
+        same(
+            "{row}: this leaf is longer than the main leaf: look at both lengths, or call it a wrapper.",
+        ),
     ),
     (
         "methods_differ",
         same(
-            "Handbook and leaf by leaf differ by {0}: the leaves do not step down evenly, or touch late. A press test settles it.",
+            "{row}: handbook and leaf by leaf differ by {0}: the leaves do not step down evenly, or touch late. A press test settles it.",
         ),
     ),
     (
         "overstressed",
-        same("Leaf {1} stands at {0} of what its steel may bear under the load."),
+        same("{row}: leaf {1} stands at {0} of what its steel may bear under the load."),
     ),
     (
         "near_its_stress",
-        same("Leaf {1} stands at {0} of what its steel may bear under the load."),
+        same("{row}: leaf {1} stands at {0} of what its steel may bear under the load."),
     ),
     (
         "overstressed_at_bump",
-        same("Leaf {1} comes to {0} of what its steel may bear at full bump."),
+        same("{row}: leaf {1} comes to {0} of what its steel may bear at full bump."),
     ),
     (
         "near_its_stress_at_bump",
-        same("Leaf {1} comes to {0} of what its steel may bear at full bump."),
+        same("{row}: leaf {1} comes to {0} of what its steel may bear at full bump."),
     ),
     (
         "reversed",
-        same("Under its load the spring curves the other way: its arch is {0}."),
+        same("{row}: under its load the spring curves the other way: its arch is {0}."),
     ),
     (
         "helper_bears",
-        same("The helper bears from {0} on: the rate is that with the helper."),
+        same("{row}: the helper bears from {0} on: the rate is that with the helper."),
     ),
     (
         "shackle_cannot_reach",
         same(
-            "With these pins the shackle cannot reach the eye: measure the frame pins and the shackle again.",
+            "{row}: with these pins the shackle cannot reach the eye: measure the frame pins and the shackle again.",
         ),
     ),
     (
         "shackle_lies_down",
-        same("The shackle comes to lean {0}: it may lie on the spring or the frame, or turn over."),
+        same(
+            "{row}: the shackle comes to lean {0}: it may lie on the spring or the frame, or turn over.",
+        ),
     ),
     (
         "block_on_steering_axle",
         same(
-            "A block on the axle that steers works loose under braking, and many rules forbid it. Re-arch the spring instead.",
+            "{row}: a block on the axle that steers works loose under braking, and many rules forbid it. Re-arch the spring instead.",
         ),
     ),
     (
         "tall_block",
         same(
-            "So tall a block lets the axle wind the spring up: an anti-wind link or a re-arch is better.",
+            "{row}: so tall a block lets the axle wind the spring up: an anti-wind link or a re-arch is better.",
         ),
     ),
     (
         "block_lifts",
-        same("The spring lies on the axle: the block lifts the vehicle."),
+        same("{row}: the spring lies on the axle: the block lifts the vehicle."),
     ),
     (
         "block_lowers",
-        same("The spring hangs under the axle: the block lowers the vehicle."),
+        same("{row}: the spring hangs under the axle: the block lowers the vehicle."),
     ),
 ];

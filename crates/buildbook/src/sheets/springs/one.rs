@@ -35,7 +35,8 @@ pub(super) struct Spring {
     pub load: Result<Force, Lack>,
     pub allowed: Given<Stress>,
     pub allowed_bump: Given<Stress>,
-    pub friction: Given<Ratio>,
+    /// Friction as a share of the load: as entered, else from the press, else as assumed.
+    pub friction: Result<Ratio, Lack>,
     pub beam: Result<Beam, Lack>,
     /// The state under the load.
     pub stand: Result<Stand, Lack>,
@@ -83,6 +84,14 @@ impl Spring {
             _ => defaults::FRICTION_DRY.text,
         };
         let friction = found.assume(&entry.friction, rubs);
+        let pressed = press
+            .as_ref()
+            .ok()
+            .and_then(|test| test.friction_share.clone());
+        let friction = match pressed {
+            Some(share) if friction.typed().is_none() && !friction.is_bad() => Ok(share),
+            _ => friction.ask().cloned(),
+        };
         let mut spring = Self {
             id: entry.id().into(),
             entry: entry.clone(),

@@ -50,7 +50,7 @@ impl Spring {
                 let higher = self.entry.pin_higher.value().map_or(0.0, Length::value);
                 (apart.value(), higher, length.value())
             }),
-            friction: self.friction.value().map_or(0.0, measure::Quantity::value),
+            friction: self.friction.as_ref().map_or(0.0, measure::Quantity::value),
             line: stand
                 .map(|stand| self.line_points(stand))
                 .unwrap_or_default(),

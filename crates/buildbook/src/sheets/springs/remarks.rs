@@ -132,39 +132,46 @@ fn leaves(spring: &Spring, found: &mut Found) {
     }
 }
 
+/// The leaf that stands closest to what its steel may bear, under the load and at bump: one remark each.
 fn stresses(spring: &Spring, found: &mut Found) {
     let Ok(built) = &spring.built else { return };
-    for (place, id) in built.ids.iter().enumerate() {
-        for (result, over, close) in [
-            ("used", "overstressed", "near_its_stress"),
-            (
-                "used_bump",
-                "overstressed_at_bump",
-                "near_its_stress_at_bump",
-            ),
-        ] {
-            let name = format!("springs/{result}/{}/{id}", spring.id);
-            let Some(used) = found.figure(&name).cloned() else {
-                continue;
-            };
-            let (rank, fact) = match used.value() {
-                share if share > 1.0 => (Rank::Warning, over),
-                share if share > CLOSE => (Rank::Caution, close),
-                _ => continue,
-            };
-            let key = spring
-                .entry
-                .key
-                .under("leaves")
-                .under(id)
-                .under("thickness");
-            found.remark(
-                Remark::new(rank, fact)
-                    .at(key)
-                    .with(used)
-                    .naming((place + 1).to_string()),
-            );
-        }
+    for (result, over, close) in [
+        ("used", "overstressed", "near_its_stress"),
+        (
+            "used_bump",
+            "overstressed_at_bump",
+            "near_its_stress_at_bump",
+        ),
+    ] {
+        let worst = built
+            .ids
+            .iter()
+            .enumerate()
+            .filter_map(|(place, id)| {
+                let name = format!("springs/{result}/{}/{id}", spring.id);
+                Some((place, id, found.figure(&name)?.clone()))
+            })
+            .max_by(|one, other| one.2.value().total_cmp(&other.2.value()));
+        let Some((place, id, used)) = worst else {
+            continue;
+        };
+        let (rank, fact) = match used.value() {
+            share if share > 1.0 => (Rank::Warning, over),
+            share if share > CLOSE => (Rank::Caution, close),
+            _ => continue,
+        };
+        let key = spring
+            .entry
+            .key
+            .under("leaves")
+            .under(id)
+            .under("thickness");
+        found.remark(
+            Remark::new(rank, fact)
+                .at(key)
+                .with(used)
+                .naming((place + 1).to_string()),
+        );
     }
 }
 

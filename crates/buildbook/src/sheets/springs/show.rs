@@ -127,9 +127,9 @@ impl Spring {
             .all()
             .map(|(stand, load)| trade::natural_frequency(&stand.rate, &load));
         found.show(id("frequency", row), Kind::Frequency, &swing);
-        let held = (stand(), self.load.clone(), self.friction.ask())
+        let held = (stand(), self.load.clone(), self.friction.clone())
             .all()
-            .map(|(stand, load, friction)| trade::friction_height(friction, &load, &stand.rate));
+            .map(|(stand, load, friction)| trade::friction_height(&friction, &load, &stand.rate));
         found.show(id("friction_height", row), Kind::Length, &held);
         let bump = (stand(), self.load.clone(), self.entry.bump.ask())
             .all()

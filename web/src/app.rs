@@ -2,6 +2,7 @@
 
 use crate::browser;
 use crate::desk::{Desk, use_slice};
+use crate::drawings::parts::definitions;
 use crate::offline::{Offline, Watch};
 use crate::pages;
 use crate::route::{self, Route};
@@ -139,6 +140,7 @@ fn Frame() -> Html {
             <Rail />
             <Drawers />
             <Wiping />
+            <svg class="unseen" width="0" height="0" aria-hidden="true">{ definitions() }</svg>
         </div>
     }
 }

@@ -256,7 +256,7 @@ pub fn leader(from: Point, to: Point) -> Html {
     }
 }
 
-/// The pattern that hatched areas are filled with; the frame puts it into every drawing once.
+/// The pattern that hatched areas are filled with; the app holds it once for all drawings.
 pub fn definitions() -> Html {
     html! {
         <defs>

@@ -2,7 +2,7 @@
 
 use super::icon::{Icon, icon};
 use crate::desk::{use_settings, use_slice};
-use crate::drawings::parts::{definitions, px};
+use crate::drawings::parts::px;
 use crate::drawings::{Drawing, Paper, Plate, Table};
 use crate::words::{self, Tongue, found, frame};
 use wasm_bindgen::{JsCast, closure::Closure};
@@ -75,7 +75,6 @@ fn svg(drawing: &Drawing, paper: &Paper, plate: &Plate) -> Html {
             aria-labelledby={title.clone()} aria-describedby={description.clone()}>
             <title id={title}>{ &drawing.title }</title>
             <desc id={description}>{ &drawing.description }</desc>
-            { definitions() }
             { drawing.marks.clone() }
         </svg>
     }

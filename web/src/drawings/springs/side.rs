@@ -185,8 +185,8 @@ fn side(state: &State, paper: &Paper) -> Option<Drawing> {
             { line(fit.at(front.0, front.1), fit.at(rear.0, rear.1), Line::Centre) }
             { dimensions(state, picture, &set, &fit, over_axle + mark, highest, paper) }
             { free.as_ref().map(|free| {
-                let eye = free.eyes()[0];
-                text_on(fit.at(eye.0 + 0.03, eye.1 - 0.004), Lean::Start, paper.tongue.say(phrases::FREE))
+                let eye = free.eyes()[1];
+                text_on(fit.at(eye.0 - 0.03, eye.1 + 0.004), Lean::End, paper.tongue.say(phrases::FREE))
             }).unwrap_or_default() }
         </>
     };

@@ -32,6 +32,15 @@ fn head(cells: &[&str]) -> Html {
     html! { <thead><tr>{ cells.collect::<Html>() }</tr></thead> }
 }
 
+/// A table that may be wider than the screen: it can be moved by the keys too.
+fn held(title: &'static str, head: Html, rows: Html) -> Html {
+    html! {
+        <div class="table-hold" tabindex="0" role="region" aria-label={title}>
+            <table class="table">{ head }<tbody>{ rows }</tbody></table>
+        </div>
+    }
+}
+
 fn panel(id: &str, title: &str, body: Html) -> Html {
     html! {
         <section class="panel" aria-labelledby={id.to_owned()}>
@@ -70,7 +79,7 @@ pub fn Methods(props: &SpringProps) -> Html {
     let head = head(&[tongue.say(said::BY_WHAT), tongue.say(said::RATE)]);
     let body = html! {
         <>
-            <div class="table-hold"><table class="table">{ head }<tbody>{ rows.collect::<Html>() }</tbody></table></div>
+            { held(tongue.say(said::METHODS), head, rows.collect()) }
             <p class="muted">{ tongue.say(said::METHODS_SAID) }</p>
         </>
     };
@@ -151,9 +160,7 @@ pub fn Stresses(props: &SpringProps) -> Html {
     });
     let body = html! {
         <>
-            <div class="table-hold">
-                <table class="table">{ head(&names) }<tbody>{ rows.collect::<Html>() }</tbody></table>
-            </div>
+            { held(tongue.say(said::STRESSES), head(&names), rows.collect()) }
             <p class="muted">{ tongue.say(said::STRESS_SAID) }</p>
         </>
     };
@@ -204,8 +211,6 @@ pub fn Work(props: &SpringProps) -> Html {
         said::CHANGE,
     ]
     .map(|name| tongue.say(name));
-    let body = html! {
-        <div class="table-hold"><table class="table">{ head(&names) }<tbody>{ rows.collect::<Html>() }</tbody></table></div>
-    };
+    let body = held(tongue.say(said::WORK), head(&names), rows.collect());
     panel("springs-work", tongue.say(said::WORK), body)
 }

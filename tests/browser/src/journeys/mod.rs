@@ -10,6 +10,7 @@ mod keeping;
 mod links;
 mod opening;
 mod paint;
+mod quick_answers;
 mod springs;
 mod vehicle;
 mod versions;
@@ -43,6 +44,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
     [
         opening::CASES,
         versions::CASES,
+        quick_answers::CASES,
         whole_job::CASES,
         keeping::CASES,
         links::CASES,

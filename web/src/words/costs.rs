@@ -149,7 +149,10 @@ pub static WORDS: Subject = Subject {
     hints: &[
         (
             "costs/contingency_percent",
-            same("In per cent of what is committed and planned."),
+            pair(
+                "In per cent of what is committed and planned.",
+                "In percent of what is committed and planned.",
+            ),
         ),
         ("costs/tax_counts", same("No, when it is claimed back.")),
         (

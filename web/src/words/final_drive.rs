@@ -141,7 +141,10 @@ pub static WORDS: Subject = Subject {
         ),
         (
             "final_drive/old_mark",
-            same("In hundredths of a millimetre or thousandths of an inch: 0.05 mm, 2 thou."),
+            pair(
+                "In hundredths of a millimetre or thousandths of an inch: 0.05 mm, 2 thou.",
+                "In hundredths of a millimeter or thousandths of an inch: 0.05 mm, 2 thou.",
+            ),
         ),
         (
             "final_drive/cord",

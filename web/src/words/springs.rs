@@ -179,7 +179,10 @@ const FIELDS: &[(&str, Phrase)] = &[
     ("springs/springs/*/free_arch", same("Free arch")),
     ("springs/springs/*/eye_rise", same("Eyes above the leaf")),
     ("springs/springs/*/mounting", same("Axle and spring")),
-    ("springs/springs/*/pad", same("Axle centre to pad")),
+    (
+        "springs/springs/*/pad",
+        pair("Axle centre to pad", "Axle center to pad"),
+    ),
     ("springs/springs/*/block", same("Block")),
     ("springs/springs/*/mark", same("Mark above the eyes")),
     ("springs/springs/*/bump", same("Travel left to the stop")),
@@ -218,7 +221,7 @@ const FIELDS: &[(&str, Phrase)] = &[
     ("springs/springs/*/leaves/*/length", same("Length")),
     (
         "springs/springs/*/leaves/*/front",
-        same("Front tip to centre bolt"),
+        pair("Front tip to centre bolt", "Front tip to center bolt"),
     ),
     ("springs/springs/*/leaves/*/arch", same("Loose arch")),
     ("springs/springs/*/leaves/*/gap", same("Gap at the tip")),
@@ -265,8 +268,9 @@ const HINTS: &[(&str, Phrase)] = &[
     ),
     (
         "springs/springs/*/free_arch",
-        same(
+        pair(
             "Off the vehicle: string through the eye centres, down to the upper face of the main leaf at the seat. Blank: from the loose arches.",
+            "Off the vehicle: string through the eye centers, down to the upper face of the main leaf at the seat. Blank: from the loose arches.",
         ),
     ),
     (

@@ -117,3 +117,47 @@ fn no_phrase_is_blank() {
         }
     }
 }
+
+#[test]
+fn no_american_phrase_keeps_a_british_spelling() {
+    const BRITISH: &[&str] = &[
+        "centre",
+        "colour",
+        "tyre",
+        "litre",
+        "grey",
+        "metre",
+        "per cent",
+        "aluminium",
+        "vapour",
+        "crown wheel",
+        "propeller shaft",
+        "half-shaft",
+        "gearbox",
+    ];
+    let mut kept = Vec::new();
+    for (sheet, words) in SUBJECTS {
+        let tables = [
+            words.fields,
+            words.hints,
+            words.choices,
+            words.groups,
+            words.remarks,
+            words.plates,
+            words.words,
+        ];
+        let results = words.results.iter().map(|told| (told.pattern, told.phrase));
+        let named = tables.into_iter().flatten().copied().chain(results);
+        for (name, phrase) in named.chain([
+            ("asks", words.asks),
+            ("tells", words.tells),
+            ("name", words.name),
+        ]) {
+            let said = Tongue::American.say(phrase).to_lowercase();
+            if BRITISH.iter().any(|british| said.contains(british)) {
+                kept.push(format!("{sheet}: {name}: {said}"));
+            }
+        }
+    }
+    assert!(kept.is_empty(), "{kept:#?}");
+}

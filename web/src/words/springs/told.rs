@@ -139,7 +139,10 @@ pub(super) const RESULTS: &[Told] = &[
     told_of(
         "springs/bolt_pull/*",
         SPRING,
-        same("{0}: pull in the centre bolt, free"),
+        pair(
+            "{0}: pull in the centre bolt, free",
+            "{0}: pull in the center bolt, free",
+        ),
     ),
     told_of(
         "springs/even_nip/*",
@@ -328,9 +331,9 @@ pub(super) const RESULTS: &[Told] = &[
 pub(super) const REMARKS: &[(&str, Phrase)] = &[
     (
         "stored_energy",
-        same(
-            "A bolted pack is a loaded spring. Clamp the leaves in a press or with two strong clamps before the centre bolt \
-             comes out, and ease them off together.",
+        pair(
+            "A bolted pack is a loaded spring. Clamp the leaves in a press or with two strong clamps before the centre bolt comes out, and ease them off together.",
+            "A bolted pack is a loaded spring. Clamp the leaves in a press or with two strong clamps before the center bolt comes out, and ease them off together.",
         ),
     ),
     (

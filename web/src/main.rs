@@ -1,8 +1,5 @@
 //! The pages of the reckoner: everything that touches a browser. The reckoning is in `crates/`.
 
-// The widgets and drawing parts are a set; not every sheet uses every one.
-#![allow(dead_code, unused_imports)]
-
 mod app;
 mod browser;
 mod desk;

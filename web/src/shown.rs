@@ -9,7 +9,7 @@ use buildbook::field::Finest;
 use buildbook::{Entry, Field, Form, Key, Lack, ask, field_of};
 use measure::{
     Doubt, Figure, Kind, Manner, Mark, Money, MoneyAsk, Reading, Stated, System, Unit, show,
-    show_exact, show_in,
+    show_exact,
 };
 
 /// No-break space between a number and its unit.
@@ -55,11 +55,6 @@ impl Written {
 /// A figure in the manner of the settings.
 pub fn written(figure: &Figure, manner: &Manner) -> Written {
     of_shown(&show(figure, manner))
-}
-
-/// A figure in a unit of choice.
-pub fn written_in(figure: &Figure, unit: &'static Unit, manner: &Manner) -> Written {
-    of_shown(&show_in(figure, unit, manner))
 }
 
 fn of_shown(shown: &measure::Shown) -> Written {

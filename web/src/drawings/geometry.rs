@@ -70,14 +70,6 @@ impl Span {
         }
     }
 
-    /// The span that covers both.
-    pub fn and(self, other: Self) -> Self {
-        Self {
-            lowest: self.lowest.min(other.lowest),
-            highest: self.highest.max(other.highest),
-        }
-    }
-
     /// Highest less lowest.
     pub fn extent(self) -> f64 {
         self.highest - self.lowest

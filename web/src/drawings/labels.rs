@@ -60,16 +60,6 @@ impl Labels {
         }
     }
 
-    /// Keeps labels off a rectangle, for instance a key or a title.
-    pub fn keep_off(&mut self, left: f64, top: f64, right: f64, bottom: f64) {
-        self.taken.push(Area {
-            left,
-            top,
-            right,
-            bottom,
-        });
-    }
-
     /// A label for the point.
     pub fn add(&mut self, names: Point, said: impl Into<String>) {
         if names.0.is_finite() && names.1.is_finite() {

@@ -9,7 +9,7 @@
 //!
 //! fn speeds(state: &State, paper: &Paper) -> Option<Drawing> {
 //!     let found = state.findings.gearing.as_ref()?;            // None: the frame shows its empty state
-//!     let plot = Plot::new(paper, Span::of(rpm)?, Span::of(speed)?);
+//!     let plot = Plot::with_room(paper, Span::of(rpm)?, Span::of(speed)?, 64.0, 20.0);
 //!     let mut labels = Labels::new(paper);
 //!     labels.add(plot.at(x, y), "4th");
 //!     Some(Drawing {

@@ -46,11 +46,6 @@ pub struct Plot {
 }
 
 impl Plot {
-    /// Axes with room for the ticks' text at the left and below.
-    pub fn new(paper: &Paper, x: Span, y: Span) -> Self {
-        Self::with_room(paper, x, y, 64.0, 20.0)
-    }
-
     /// Axes with `left` and `right` pixels kept free beside them (for long ticks, or labels at the ends of curves).
     pub fn with_room(paper: &Paper, x: Span, y: Span, left: f64, right: f64) -> Self {
         Self {
@@ -134,17 +129,6 @@ impl Plot {
         feet.into_iter().collect()
     }
 
-    /// A limit across the plot at a value of y, with its name at the left end, out of the way of names at the ends of curves.
-    pub fn level(&self, y: f64, said: &str) -> Html {
-        let from = self.at(self.x.lowest, y);
-        html! {
-            <>
-                { line(from, self.at(self.x.highest, y), Line::Limit) }
-                { text_on((from.0 + 6.0, from.1 - 7.0), Lean::Start, said) }
-            </>
-        }
-    }
-
     /// A limit up the plot at a value of x, with its name beside the upper end.
     pub fn upright(&self, x: f64, said: &str) -> Html {
         let top = self.at(x, self.y.highest);
@@ -177,7 +161,7 @@ mod tests {
             manner: Manner::default(),
             tongue: Tongue::British,
         };
-        let plot = Plot::new(
+        let plot = Plot::with_room(
             &paper,
             Span {
                 lowest: 0.0,
@@ -187,6 +171,8 @@ mod tests {
                 lowest: -1.0,
                 highest: 1.0,
             },
+            64.0,
+            20.0,
         );
         assert_eq!(plot.at(0.0, -1.0), (64.0, 242.0));
         assert_eq!(plot.at(10.0, 1.0), (380.0, 34.0));
@@ -205,6 +191,9 @@ mod tests {
             lowest: 3.0,
             highest: 3.0,
         };
-        assert_eq!(Plot::new(&paper, one, one).at(3.0, 3.0), (222.0, 138.0));
+        assert_eq!(
+            Plot::with_room(&paper, one, one, 64.0, 20.0).at(3.0, 3.0),
+            (222.0, 138.0)
+        );
     }
 }

@@ -5,7 +5,6 @@ mod costs;
 mod final_drive;
 mod gearing;
 mod paint;
-mod plain;
 mod questions;
 mod received;
 mod send;

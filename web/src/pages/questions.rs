@@ -5,7 +5,7 @@ use crate::route::Route;
 use crate::shown::answer_of;
 use crate::state::{Action, Saved, State};
 use crate::storage::keeper;
-use crate::widgets::{Icon, icon, motif, standing};
+use crate::widgets::{Icon, OfflineReady, icon, motif, standing};
 use crate::words::{self, filled, frame};
 use buildbook::{Entry, Key, NAME_KEY, SHEETS, State as Standing};
 use yew::prelude::*;
@@ -128,6 +128,7 @@ fn Foot() -> Html {
     html! {
         <div class="front-foot">
             <p>{ tongue.say(said) }</p>
+            <OfflineReady />
             if !begun {
                 <button type="button" class="key tall main" data-do="example" onclick={look}>{ tongue.say(frame::EXAMPLE) }</button>
             }

@@ -122,7 +122,11 @@ fn use_width(hold: &NodeRef) -> f64 {
             let watched = element.clone();
             let heard = Closure::<dyn Fn()>::new(move || {
                 if let Some(element) = &watched {
-                    width.set(f64::from(element.client_width()).max(240.0));
+                    // A drawing that is put away has no width; it keeps the one it had.
+                    let wide = f64::from(element.client_width());
+                    if wide > 0.0 {
+                        width.set(wide.max(240.0));
+                    }
                 }
             });
             let observer = ResizeObserver::new(heard.as_ref().unchecked_ref()).ok();

@@ -41,8 +41,6 @@ pub enum Icon {
     Next,
     /// One letter back.
     Erase,
-    /// Keys of a keyboard.
-    Keyboard,
     /// A clipboard.
     Paste,
     /// Rows and columns.
@@ -69,8 +67,6 @@ pub enum Icon {
     Close,
     /// A trammel point on a scale: measure this better.
     Measure,
-    /// Arrow into a tray.
-    Fetch,
 }
 
 fn strokes(icon: Icon) -> &'static [&'static str] {
@@ -85,7 +81,6 @@ fn strokes(icon: Icon) -> &'static [&'static str] {
         Icon::Redo => &["M16 5l4.5 4.5L16 14", "M20 9.5H10a6 6 0 0 0 0 12h3"],
         Icon::More => &[],
         Icon::Send => &["M12 15V3", "M7.5 7.5 12 3l4.5 4.5", "M4 14v6h16v-6"],
-        Icon::Fetch => &["M12 3v12", "M7.5 10.5 12 15l4.5-4.5", "M4 14v6h16v-6"],
         Icon::Print => &["M7 9V3h10v6", "M7 18H3V9h18v9h-4", "M7 14h10v7H7Z"],
         Icon::Settings => &[
             "M8 4h8l4.6 8L16 20H8l-4.6-8Z",
@@ -101,10 +96,6 @@ fn strokes(icon: Icon) -> &'static [&'static str] {
         Icon::Copy => &["M4 4h10v10H4Z", "M18 10h2v10H10v-2", "M9 6.5v5M6.5 9h5"],
         Icon::Next => &["M4 12h13", "M12 6l6 6-6 6", "M21 5v14"],
         Icon::Erase => &["M9 5h12v14H9l-6-7Z", "M12 9l6 6M18 9l-6 6"],
-        Icon::Keyboard => &[
-            "M2.5 6h19v12h-19Z",
-            "M6 10v.1M10 10v.1M14 10v.1M18 10v.1M8 14.5h8",
-        ],
         Icon::Paste => &["M6 5H4v16h16V5h-2", "M9 3h6v4H9Z", "M8 12h8M8 16h8"],
         Icon::Table => &["M3 5h18v14H3Z", "M3 10h18M3 14.5h18M10 5v14"],
         Icon::Before => &["M4 8V4h4M16 4h4v4M20 16v4h-4M8 20H4v-4", "M12 8v4l3 2"],

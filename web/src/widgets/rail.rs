@@ -3,7 +3,7 @@
 use super::icon::{Icon, icon};
 use crate::browser;
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
-use crate::offline::{Offline, accept_new_version};
+use crate::offline::{Offline, Watch, accept_new_version};
 use crate::route::{Route, WHOLE_BOOK};
 use crate::state::{Action, Drawer, Saved, State};
 use crate::storage::keeper;
@@ -292,5 +292,24 @@ pub fn Wiping() -> Html {
         <div class="wiped" role="alert" onclick={Callback::from(|event: MouseEvent| event.prevent_default())}>
             <div><p class="count">{ *left }</p><p>{ tongue.say(frame::WIPE_SAID) }</p></div>
         </div>
+    }
+}
+
+/// Says that the pages open without a network, once every file is kept.
+#[component]
+pub fn OfflineReady() -> Html {
+    let offline = use_state_eq(crate::offline::now);
+    let tongue = use_settings().tongue;
+    {
+        let offline = offline.clone();
+        use_effect_with((), move |()| {
+            let watch = Watch::new(move |now| offline.set(now));
+            move || drop(watch)
+        });
+    }
+    html! {
+        if *offline == Offline::Ready {
+            <span class="standing ready" data-notice="offline-ready">{ icon(Icon::Ready) }{ tongue.say(frame::OFFLINE_READY) }</span>
+        }
     }
 }

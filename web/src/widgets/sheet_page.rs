@@ -1,14 +1,16 @@
 //! The layout every sheet shares: band, entries, and beside them the drawing, the working or the keypad.
 
+use super::icon::{Icon, icon};
 use super::money_back::MoneyBackPanel;
 use super::money_working::MoneyWorkingPanel;
 use super::{
     AnswerBand, DrawingFrame, Keypad, OtherAnswers, Remarks, Which, WorkBackPanel, WorkingPanel,
 };
-use crate::desk::use_slice;
+use crate::desk::{use_slice, use_tongue};
 use crate::drawings::Plate;
 use crate::shown::{is_money, own_keypad};
 use crate::state::{Panel, State};
+use crate::words::{filled, frame};
 use yew::prelude::*;
 
 /// The props of [`SheetPage`].
@@ -67,6 +69,38 @@ fn side(state: &State, sheet: &str) -> Side {
     }
 }
 
+#[derive(Properties, PartialEq)]
+struct PlatesProps {
+    plates: &'static [&'static Plate],
+}
+
+/// The drawings. Where they stand above the entries there is room for one at a time, and a key for the next.
+#[component]
+fn Plates(props: &PlatesProps) -> Html {
+    let at = use_state(|| 0_usize);
+    let tongue = use_tongue();
+    let count = props.plates.len();
+    let frames = props.plates.iter().enumerate().map(|(place, plate)| {
+        let away = (place != *at).then_some("away");
+        html! { <div key={plate.id} class={classes!("plate-hold", away)}><DrawingFrame plate={*plate} /></div> }
+    });
+    let next = {
+        let at = at.clone();
+        Callback::from(move |_: MouseEvent| at.set((*at + 1) % count.max(1)))
+    };
+    html! {
+        <>
+            { frames.collect::<Html>() }
+            if count > 1 {
+                <button type="button" class="key quiet next-plate" data-do="next-drawing" onclick={next}>
+                    { icon(Icon::Next) }
+                    { filled(tongue.say(frame::NEXT_DRAWING), &[(*at + 1).to_string(), count.to_string()]) }
+                </button>
+            }
+        </>
+    }
+}
+
 /// A sheet's page.
 #[component]
 pub fn SheetPage(props: &SheetPageProps) -> Html {
@@ -79,11 +113,7 @@ pub fn SheetPage(props: &SheetPageProps) -> Html {
         Side::WorkBack => html! { <WorkBackPanel /> },
         Side::MoneyWorking(id) => html! { <MoneyWorkingPanel {id} /> },
         Side::MoneyBack => html! { <MoneyBackPanel /> },
-        Side::Drawing => props
-            .plates
-            .iter()
-            .map(|plate| html! { <DrawingFrame key={plate.id} plate={*plate} /> })
-            .collect(),
+        Side::Drawing => html! { <Plates plates={props.plates} /> },
     };
     html! {
         <main id="page" data-page={sheet}>

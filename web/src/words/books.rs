@@ -8,7 +8,6 @@ pub const SAID: Phrase = pair(
     "Every book stands in this browser alone. Browsers and people clear it: take a file copy now and then.",
     "Every book stands in this browser alone. Browsers and people clear it: make a file copy now and then.",
 );
-pub const NEW: Phrase = same("New book");
 pub const NEW_NAME: Phrase = same("Name of the new book");
 pub const BEGIN: Phrase = same("Begin");
 pub const OPEN: Phrase = same("Open");
@@ -56,7 +55,6 @@ pub const COPY_LINK: Phrase = same("Copy the link");
 pub const COPIED_LINK: Phrase = same("The link is on the clipboard.");
 pub const NOT_COPIED: Phrase =
     same("The browser does not let the page copy. Select the link and copy it.");
-pub const SHARE: Phrase = same("Share");
 pub const LENGTH: Phrase = same("{0} characters");
 pub const LONG: Phrase =
     same("Longer than {0} characters: some chat programs cut such a link. Send the file instead.");

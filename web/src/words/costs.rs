@@ -16,8 +16,6 @@ pub const OF_LIMIT: Phrase = same("Of the limit");
 pub const PART: Phrase = same("Part");
 /// An amount.
 pub const AMOUNT: Phrase = same("Amount");
-/// The limit, at its mark.
-pub const LIMIT: Phrase = same("Limit");
 /// The title of the drawing of a choice between two ways.
 pub const CHOICE_TITLE: Phrase = same("{0}: where both cost the same");
 /// What is to be seen in it.

@@ -33,7 +33,6 @@ pub const ROUGH_SAID: Phrase = pair(
     "The scratch pad is always open. Name it to keep it as a build book.",
 );
 pub const NAME_IT: Phrase = same("Name it");
-pub const CARRY_ON: Phrase = same("Carry on with");
 pub const EXAMPLE: Phrase = same("Look at the example");
 pub const EXAMPLE_SAID: Phrase = pair(
     "An invented 1967 hop lorry, right-hand drive, going to left-hand drive for a vineyard.",
@@ -53,8 +52,6 @@ pub const OFFLINE_READY: Phrase = same("Ready to work without a network.");
 pub const NEW_VERSION: Phrase = same("A new version is here. Your books stay as they are.");
 pub const TAKE_NEW_VERSION: Phrase = same("Take it now");
 pub const NOT_NOW: Phrase = same("Not now");
-pub const UNDONE: Phrase = same("Undone.");
-pub const REDONE: Phrase = same("Done again.");
 
 // The answer band.
 pub const WORKING: Phrase = same("Working");
@@ -75,7 +72,6 @@ pub const EXACT: Phrase = same("exact");
 pub const PLUS_MINUS: Phrase = same("plus or minus");
 
 // The working.
-pub const SO: Phrase = same("with the numbers put in");
 pub const SOURCE: Phrase = same("Source");
 pub const HELD_SEEN: Phrase = same("read in the source");
 pub const HELD_COMPUTED: Phrase = same("follows from definitions and mechanics");
@@ -87,8 +83,6 @@ pub const ASSUMED: Phrase = same("assumed");
 pub const ALL_EXACT: Phrase = same("Every entry is exact, so is the answer.");
 pub const GOVERNED_BY: Phrase = same("Governed by {0}.");
 pub const CONTESTED: Phrase = same("Another limit lies within the ± of this one.");
-pub const IN_BASE_UNITS: Phrase =
-    same("Numbers in a line are in base units (m, kg, s, K) unless a unit stands beside them.");
 
 // Work back.
 pub const I_WANT: Phrase = same("I want");
@@ -126,11 +120,9 @@ pub const SHOWN_IN: Phrase = same("Show in {0}");
 pub const IS_ALSO: Phrase = same("= {0}");
 pub const YES: Phrase = same("Yes");
 pub const NO: Phrase = same("No");
-pub const BACK_TO_ASSUMED: Phrase = same("Back to assumed");
 pub const FOR_EXAMPLE: Phrase = same("A right one: {0}");
 
 // Lists.
-pub const ADD: Phrase = same("Add");
 pub const ADD_ONE: Phrase = same("Add {0}");
 pub const SAME_AGAIN: Phrase = same("Same again");
 pub const REMOVE: Phrase = same("Remove");
@@ -143,8 +135,6 @@ pub const PASTE_SAID: Phrase =
 pub const PASTE_TAKE: Phrase = same("Add {0} rows");
 pub const PASTE_TAKE_ONE: Phrase = same("Add 1 row");
 pub const PASTE_BAD: Phrase = same("cannot be read");
-pub const ROW_OPEN: Phrase = same("Open");
-pub const ROW_CLOSE: Phrase = same("Close");
 
 // Remarks.
 pub const DANGER_WORD: Phrase = same("Danger");
@@ -159,6 +149,7 @@ pub const GO_TO_ENTRY: Phrase = same("Go to the entry");
 // Drawings.
 pub const SHOW_AS_TABLE: Phrase = same("Show as table");
 pub const SHOW_AS_DRAWING: Phrase = same("Show as drawing");
+pub const NEXT_DRAWING: Phrase = same("Drawing {0} of {1}: next");
 pub const DRAWING_EMPTY: Phrase =
     same("The drawing appears as soon as there is something to draw.");
 
@@ -169,8 +160,6 @@ pub const PAD_CLEAR: Phrase = same("Clear");
 pub const PAD_SPACE: Phrase = same("space");
 pub const PAD_ABC: Phrase = same("ABC");
 pub const PAD_CLOSE: Phrase = same("Done");
-pub const PAD_UNITS: Phrase = same("Units");
-pub const PAD_TOLERANCE: Phrase = same("Measured with");
 pub const PAD_TAPE: Phrase = same("tape");
 pub const PAD_RULE: Phrase = same("rule");
 pub const PAD_CALIPER: Phrase = pair("caliper", "caliper");
@@ -179,7 +168,6 @@ pub const PAD_TYPE: Phrase = same("type ±");
 pub const PAD_FEET: Phrase = same("feet");
 pub const PAD_INCHES: Phrase = same("inches");
 pub const PAD_STROKE: Phrase = same("over");
-pub const PAD_FOR: Phrase = same("Keypad for {0}");
 
 // Settings.
 pub const UNITS: Phrase = same("Units");

@@ -88,12 +88,6 @@ pub const STANCE_SAID: Phrase = same(
 /// In a drawing.
 pub const FREE: Phrase = same("free");
 /// In a drawing.
-pub const MARK: Phrase = same("mark on the frame");
-/// In a drawing.
-pub const EYES: Phrase = same("line of the eyes");
-/// In a drawing.
-pub const AXLE: Phrase = same("axle");
-/// In a drawing.
 pub const ARCH: Phrase = same("arch {0}");
 /// In a table.
 pub const AS_IT_STANDS: Phrase = same("As it stands");

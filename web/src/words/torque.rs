@@ -258,7 +258,5 @@ pub const THEN_TURN: super::Phrase = same("Then turn by {0}");
 pub const SCREEN_STAYS: super::Phrase = same("The screen stays on while this page is open.");
 /// The screen cannot be kept on.
 pub const SCREEN_MAY_SLEEP: super::Phrase = same("This browser cannot keep the screen on.");
-/// Who does it.
-pub const WHO: super::Phrase = same("Done by");
 /// There is nothing to tick off yet.
 pub const NO_JOINTS: super::Phrase = same("No joint has been entered yet.");

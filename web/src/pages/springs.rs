@@ -235,8 +235,8 @@ pub fn Springs() -> Html {
     let id = |result: &str| AttrValue::from(format!("springs/{result}/{spring}"));
     let below = html! {
         <>
-            <Work spring={spring.clone()} />
             <Group id="springs/together" card={false}><ResultTable sheet="springs" results={TOGETHER} /></Group>
+            <Work spring={spring.clone()} />
             <Methods spring={spring.clone()} />
             <Stresses spring={spring.clone()} />
             <BeforeNowTable sheet="springs" results={COMPARED} />
@@ -258,11 +258,13 @@ pub fn Springs() -> Html {
                     <ResultRow id={id("arch_for")} /><ResultRow id={id("block_for")} /><ResultRow id={id("leaf_for")} />
                 }
             </Group>
-            <button key="more" type="button" class="key quiet tall" data-do={format!("more {row}")}
+            <section key="more" class="group">
+            <button type="button" class="key quiet tall" data-do={format!("more {row}")}
                 aria-expanded={if found.more { "true" } else { "false" }} onclick={more}>
                 { icon(if found.more { Icon::Open } else { Icon::Close }) }
                 { tongue.say(if found.more { frame::LESS } else { phrases::SELDOM }) }
             </button>
+            </section>
             if found.more {
                 <Group key="press" id="springs/press" card={false}>
                 <div class="rows">{ rows(&row, &["ram_bore"]) }</div>

@@ -12,7 +12,7 @@ use yew::{Html, html};
 /// The stance of the vehicle on its springs.
 pub static STANCE: Plate = Plate {
     id: "springs/stance",
-    shape: 0.5,
+    shape: 0.56,
     draw,
 };
 
@@ -71,7 +71,12 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
         .flat_map(|mark| [Some(mark.now), mark.after.as_ref().map(|after| after.0)]);
     let highest = highest.flatten().fold(0.05_f64, f64::max);
     let ground = paper.height - 64.0;
-    let up = (ground - 110.0) / highest;
+    let top = if paper.width < 460.0 {
+        24.0 + 22.0 * marks.len() as f64
+    } else {
+        84.0
+    };
+    let up = (ground - top - 26.0).max(20.0) / highest;
     let (left, right) = (paper.width * 0.24, paper.width * 0.76);
     let at = |front: bool, height: f64| (if front { left } else { right }, ground - height * up);
     let beyond = |a: f64, b: f64| {
@@ -85,20 +90,24 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
         )
     };
     let (now, after) = (beyond(front, rear), beyond(front_after, rear_after));
-    // The front's figures stand at the left, the rear's at the right, one below the other.
+    // The front's figures stand at the left, the rear's at the right; on a narrow paper one below the other.
+    let narrow = paper.width < 460.0;
+    let fronts = marks.iter().filter(|mark| mark.front).count();
     let figures = [true, false].map(|front| {
-        let side = marks.iter().filter(|mark| mark.front == front).enumerate();
-        side.map(|(row, mark)| {
-            let after = mark.after.as_ref().map_or(&mark.now_said, |after| &after.1);
-            let y = 26.0 + 24.0 * row as f64;
-            let said = format!("{} {after}", mark.name);
-            if front {
-                text_on((12.0, y), Lean::Start, &said)
-            } else {
-                text_on((paper.width - 12.0, y), Lean::End, &said)
-            }
-        })
-        .collect::<Html>()
+        let first = if narrow && !front { fronts } else { 0 };
+        let side = marks.iter().filter(|mark| mark.front == front);
+        side.enumerate()
+            .map(|(row, mark)| {
+                let after = mark.after.as_ref().map_or(&mark.now_said, |after| &after.1);
+                let y = 26.0 + 22.0 * (first + row) as f64;
+                let said = format!("{} {after}", mark.name);
+                if front || narrow {
+                    text_on((12.0, y), Lean::Start, &said)
+                } else {
+                    text_on((paper.width - 12.0, y), Lean::End, &said)
+                }
+            })
+            .collect::<Html>()
     });
     let dots = marks.iter().map(|mark| {
         let after = mark
@@ -113,7 +122,7 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
         html! { <>{ dot(at(mark.front, mark.now), fill) }{ after.unwrap_or_default() }</> }
     });
     let wheels = [left, right].map(|x| {
-        html! { <>{ circle((x, ground), 26.0, Line::Outline) }{ line((x, ground), (x, 84.0), Line::Centre) }</> }
+        html! { <>{ circle((x, ground), 26.0, Line::Outline) }{ line((x, ground), (x, top), Line::Centre) }</> }
     });
     let drawn = html! {
         <>

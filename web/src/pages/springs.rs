@@ -21,7 +21,18 @@ use yew::prelude::*;
 /// The list of springs.
 const SPRINGS: &str = "springs/springs";
 const ANSWERS: &[&str] = &["springs/height/*", "springs/rate/*"];
-const PLATES: &[&Plate] = &[&SIDE, &PLANNED, &LINE, &STANCE];
+
+/// The drawings by what there is to show besides the first, which always stands there, if only to say what to measure.
+const PLATES: [&[&Plate]; 8] = [
+    &[&SIDE],
+    &[&SIDE, &STANCE],
+    &[&SIDE, &LINE],
+    &[&SIDE, &LINE, &STANCE],
+    &[&SIDE, &PLANNED],
+    &[&SIDE, &PLANNED, &STANCE],
+    &[&SIDE, &PLANNED, &LINE],
+    &[&SIDE, &PLANNED, &LINE, &STANCE],
+];
 const COMPARED: &[&str] = &[
     "springs/height/*",
     "springs/rate/*",
@@ -153,6 +164,8 @@ struct Slice {
     spring: Rc<str>,
     more: bool,
     wanted: bool,
+    /// Whether there is something to draw: before and after, the load line, the stance.
+    drawn: [bool; 3],
     call: u32,
     /// The spring whose figure stands in the band.
     answered: Option<Rc<str>>,
@@ -180,11 +193,26 @@ fn slice(state: &State) -> Slice {
     Slice {
         answered,
         more: state.is_open(&more_of(&row)),
+        drawn: drawn(state, &spring),
         wanted: typed(state, &row.under("wanted")),
         spring,
         call: state.view.call.number,
         called,
     }
+}
+
+/// Which drawings have something to show.
+fn drawn(state: &State, spring: &str) -> [bool; 3] {
+    let pictures = &state.findings.springs.pictures;
+    let picture = pictures.iter().find(|picture| &*picture.id == spring);
+    let planned = picture.is_some_and(|picture| picture.planned.is_some())
+        || state.befores.sheet("springs").is_some();
+    let line = picture.is_some_and(|picture| picture.line.len() > 1);
+    let stance = state
+        .findings
+        .result("springs/rake")
+        .is_some_and(Result::is_ok);
+    [planned, line, stance]
 }
 
 /// The springs sheet.
@@ -225,6 +253,8 @@ pub fn Springs() -> Html {
     let (Some(found), Some(desk)) = (found, desk) else {
         return html! {};
     };
+    let [planned, line, stance] = found.drawn.map(usize::from);
+    let plates = PLATES[planned * 4 + line * 2 + stance];
     let row = Key::from(SPRINGS).under(&found.spring);
     let spring: AttrValue = found.spring.to_string().into();
     let more = {
@@ -243,11 +273,11 @@ pub fn Springs() -> Html {
         </>
     };
     html! {
-        <SheetPage sheet="springs" answers={ANSWERS} plates={PLATES} {below}>
+        <SheetPage sheet="springs" answers={ANSWERS} {plates} {below}>
             <Which />
             <Group key="which" id="springs/which">{ rows(&row, &["place"]) }</Group>
             <Group key="leaves" id="springs/leaves" card={false}>
-                <EntryList key={list("leaves").to_string()} list={list("leaves")} placing={&LEAVES} titled={false} always={true} />
+                <EntryList key={list("leaves").to_string()} list={list("leaves")} placing={&LEAVES} titled={false} />
             </Group>
             <Group key="seat" id="springs/seat">{ rows(&row, SEAT) }</Group>
             <Group key="stand" id="springs/stand">{ rows(&row, STAND) }</Group>

@@ -33,9 +33,6 @@ pub struct EntryListProps {
     /// Whether the list shows its heading.
     #[prop_or(true)]
     pub titled: bool,
-    /// Whether the first row stands there while none is made (a list that the sheet reads as `AtLeastOne`).
-    #[prop_or_default]
-    pub always: bool,
 }
 
 /// A key that a subject adds to the rows of a list: `Other side`, `Opening`.
@@ -60,8 +57,8 @@ pub fn EntryList(props: &EntryListProps) -> Html {
     let list = Key::from(&*props.list);
     let (desk, tongue) = (use_desk(), use_settings().tongue);
     let rows = {
-        let (list, always) = (list.clone(), props.always);
-        use_slice(move |state| shown_rows(state, &list, always)).unwrap_or_default()
+        let list = list.clone();
+        use_slice(move |state| state.book.rows(&list)).unwrap_or_default()
     };
     let read_only = use_slice(|state| state.read_only).unwrap_or(false);
     let pasting = use_state(|| false);
@@ -112,16 +109,6 @@ pub fn EntryList(props: &EntryListProps) -> Html {
                 if *pasting { <Paste list={props.list.clone()} done={{ let p = pasting.clone(); Callback::from(move |()| p.set(false)) }} /> }
             </div>
         </section>
-    }
-}
-
-/// The rows of the list; of one that always has one, the first while none is made.
-fn shown_rows(state: &State, list: &Key, always: bool) -> Vec<Rc<str>> {
-    let rows = state.book.rows(list);
-    if always && rows.is_empty() {
-        vec!["1".into()]
-    } else {
-        rows
     }
 }
 

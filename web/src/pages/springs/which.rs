@@ -42,7 +42,7 @@ fn slice(state: &State) -> Slice {
     });
     Slice {
         tabs: tabs.collect(),
-        kept: !state.book.rows(&list).is_empty(),
+        kept: state.book.below(&list).next().is_some(),
         read_only: state.read_only,
     }
 }

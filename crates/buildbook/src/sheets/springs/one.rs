@@ -219,9 +219,10 @@ impl Spring {
     /// Height of the mark on the frame above the centre of the axle.
     pub(super) fn height(&self) -> Result<Length, Lack> {
         let block = self.entry.block.ask()?;
-        let (stand, seat) = (
-            self.stand.as_ref().map_err(Clone::clone),
+        // What the leaves lack is asked for first.
+        let (seat, stand) = (
             self.seat(&self.built, block),
+            self.stand.as_ref().map_err(Clone::clone),
         )
             .all()?;
         self.height_at(&seat, &stand.arch)

@@ -103,8 +103,36 @@ pub fn rate_of<'a>(
     rate_with(pack, &sum, stiffening)
 }
 
+/// Rate of the pack off its seat, all of every leaf bending: what a spring maker quotes as the unclamped rate.
+///
+/// As [`rate_of`], with a and b from the centre bolt.
+///
+/// # Units
+/// Newtons per metre.
+/// # Valid range
+/// As [`rate_of`].
+/// # Errors
+/// None.
+/// # Source
+/// SAE HS-788.
+#[must_use]
+pub fn unclamped_rate(pack: &Pack, stiffening: &Ratio) -> SpringRate {
+    let main = pack.main();
+    let halves = (main.front.clone(), main.rear.clone());
+    rate_over(pack, pack.carrying_moment(), stiffening, halves).called("k_free")
+}
+
 fn rate_with(pack: &Pack, sum: &SecondMoment, stiffening: &Ratio) -> SpringRate {
-    let (a, b) = (pack.active_front(), pack.active_rear());
+    let halves = (pack.active_front(), pack.active_rear());
+    rate_over(pack, sum, stiffening, halves)
+}
+
+fn rate_over(
+    pack: &Pack,
+    sum: &SecondMoment,
+    stiffening: &Ratio,
+    (a, b): (Length, Length),
+) -> SpringRate {
     let span = &a + &b;
     (&pack.modulus * sum * stiffening * span * 2.0 / ((&a * &b) * (&a * &b)))
         .of_kind(Kind::SpringRate)

@@ -1,5 +1,6 @@
 //! A leaf, and the pack that it is bolted into.
 
+use std::cell::OnceCell;
 use std::rc::Rc;
 
 use measure::{Kind, Length, PerLength, Quantity, Ratio, SecondMoment, SectionModulus, Stress};
@@ -117,15 +118,15 @@ pub struct Pack {
     known: Rc<[Known]>,
     /// Sum of the second moments of the leaves that carry, and of all that work.
     sums: [SecondMoment; 2],
-    /// The curve that the carrying leaves settle on.
-    common: Option<PerLength>,
+    /// The curve that the carrying leaves settle on, once asked for.
+    common: OnceCell<Option<PerLength>>,
 }
 
 /// What the formulas ask of a leaf.
 #[derive(Debug)]
 struct Known {
     second_moment: SecondMoment,
-    curvature: Option<PerLength>,
+    curvature: OnceCell<Option<PerLength>>,
     active: (Length, Length),
 }
 
@@ -165,7 +166,7 @@ impl Pack {
             .iter()
             .map(|leaf| Known {
                 second_moment: leaf.second_moment(),
-                curvature: arch::loose_curvature(leaf),
+                curvature: OnceCell::new(),
                 active: (active(&leaf.front, &dead), active(&leaf.rear, &dead)),
             })
             .collect();
@@ -180,7 +181,6 @@ impl Pack {
                 .called("ΣI")
         };
         let sums = [sum(false), sum(true)];
-        let common = common_curvature(&leaves[rebound..], &known[rebound..], &sums[0]);
         Ok(Self {
             modulus,
             dead,
@@ -188,7 +188,7 @@ impl Pack {
             main: rebound,
             known,
             sums,
-            common,
+            common: OnceCell::new(),
         })
     }
 
@@ -270,7 +270,10 @@ impl Pack {
     pub(super) fn curvature(&self, leaf: &Leaf) -> Option<PerLength> {
         self.known(leaf).map_or_else(
             || arch::loose_curvature(leaf),
-            |known| known.curvature.clone(),
+            |known| {
+                let curvature = known.curvature.get_or_init(|| arch::loose_curvature(leaf));
+                curvature.clone()
+            },
         )
     }
 
@@ -298,7 +301,19 @@ impl Pack {
     /// SAE HS-788 (assembly stress).
     #[must_use]
     pub fn common_curvature(&self) -> Option<PerLength> {
-        self.common.clone()
+        let common = self.common.get_or_init(|| {
+            let mut weighted = Vec::with_capacity(self.leaves.len());
+            for leaf in self.carrying() {
+                weighted.push(self.second_moment(leaf) * self.curvature(leaf)?);
+            }
+            let total = Quantity::sum_of(weighted.iter());
+            Some(
+                (total / self.carrying_moment())
+                    .cited(&source::NIP_STRESS)
+                    .called("κ₀"),
+            )
+        });
+        common.clone()
     }
 
     /// What is known of a leaf of this pack.
@@ -338,18 +353,6 @@ fn active(half: &Length, dead: &Length) -> Length {
     } else {
         half - dead / 2.0
     }
-}
-
-/// Σ(I κ) / ΣI of the leaves that carry.
-fn common_curvature(leaves: &[Leaf], known: &[Known], sum: &SecondMoment) -> Option<PerLength> {
-    let mut weighted = Vec::with_capacity(leaves.len());
-    for (leaf, known) in leaves.iter().zip(known) {
-        if leaf.kind != LeafKind::Helper {
-            weighted.push(&known.second_moment * known.curvature.as_ref()?);
-        }
-    }
-    let total = Quantity::sum_of(weighted.iter());
-    Some((total / sum).cited(&source::NIP_STRESS).called("κ₀"))
 }
 
 /// How much of the clamped length does not bend.

@@ -35,14 +35,7 @@ impl Spring {
         let tight = self.pack().map(trade::tight_rate);
         let free = (self.pack(), self.stiffening.clone())
             .all()
-            .and_then(|(pack, factor)| {
-                let free = Pack::new(
-                    pack.modulus.clone(),
-                    Length::exact(0.0),
-                    pack.leaves().to_vec(),
-                )?;
-                Ok(trade::rate_of(&free, free.carrying(), &factor).called("k_free"))
-            });
+            .map(|(pack, factor)| trade::unclamped_rate(pack, &factor));
         let differ = (handbook.clone(), beam.clone())
             .all()
             .map(|(handbook, beam)| (beam / handbook - 1.0).called("Δ"));

@@ -90,25 +90,6 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
         )
     };
     let (now, after) = (beyond(front, rear), beyond(front_after, rear_after));
-    // The front's figures stand at the left, the rear's at the right; on a narrow paper one below the other.
-    let narrow = paper.width < 460.0;
-    let fronts = marks.iter().filter(|mark| mark.front).count();
-    let figures = [true, false].map(|front| {
-        let first = if narrow && !front { fronts } else { 0 };
-        let side = marks.iter().filter(|mark| mark.front == front);
-        side.enumerate()
-            .map(|(row, mark)| {
-                let after = mark.after.as_ref().map_or(&mark.now_said, |after| &after.1);
-                let y = 26.0 + 22.0 * (first + row) as f64;
-                let said = format!("{} {after}", mark.name);
-                if front || narrow {
-                    text_on((12.0, y), Lean::Start, &said)
-                } else {
-                    text_on((paper.width - 12.0, y), Lean::End, &said)
-                }
-            })
-            .collect::<Html>()
-    });
     let dots = marks.iter().map(|mark| {
         let after = mark
             .after
@@ -132,7 +113,7 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
             if planned { { line(after.0, after.1, Line::Now) } }
             { dots.collect::<Html>() }
             { text_on((paper.width / 2.0, ground + 46.0), Lean::Middle, &rake_said(state, paper, planned)) }
-            { figures.into_iter().collect::<Html>() }
+            { figures(&marks, paper) }
         </>
     };
     let rows: Vec<Vec<String>> = marks
@@ -161,6 +142,29 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
             rows,
         },
     })
+}
+
+/// The figures: the front's at the left, the rear's at the right; on a narrow paper one below the other.
+fn figures(marks: &[Mark], paper: &Paper) -> Html {
+    let narrow = paper.width < 460.0;
+    let fronts = marks.iter().filter(|mark| mark.front).count();
+    let sides = [true, false].map(|front| {
+        let first = if narrow && !front { fronts } else { 0 };
+        let side = marks.iter().filter(|mark| mark.front == front);
+        side.enumerate()
+            .map(|(row, mark)| {
+                let after = mark.after.as_ref().map_or(&mark.now_said, |after| &after.1);
+                let y = 26.0 + 22.0 * (first + row) as f64;
+                let said = format!("{} {after}", mark.name);
+                if front || narrow {
+                    text_on((12.0, y), Lean::Start, &said)
+                } else {
+                    text_on((paper.width - 12.0, y), Lean::End, &said)
+                }
+            })
+            .collect::<Html>()
+    });
+    sides.into_iter().collect()
 }
 
 /// The rake in words under the drawing.

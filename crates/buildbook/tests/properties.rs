@@ -225,3 +225,35 @@ fn every_default_of_every_sheet_can_be_read_from_a_blank_book() {
         + errors::<costs::CostsSheet>();
     println!("{others} defaults of the other sheets were read");
 }
+
+#[test]
+fn main_results_of_every_measured_sheet_can_be_worked_back() {
+    let book = example::book();
+    let findings = evaluate(&book, None);
+    for (id, key) in [
+        ("gearing/per_1000", "gearing/axle"),
+        ("springs/rate/1", "springs/springs/1/leaves/1/thickness"),
+        ("paint/litres", "paint/reserve"),
+    ] {
+        let figure = findings.result(id).unwrap().as_ref().unwrap();
+        let wanted = 1.02 * figure.value();
+        let back = work_back(
+            &book,
+            &findings,
+            id,
+            &key.into(),
+            wanted,
+            &Manner::default(),
+        )
+        .unwrap_or_else(|error| panic!("{id} by {key}: {error:?}"));
+        let after = evaluate(&book.with(&back.edit), None);
+        let reached = after.result(id).unwrap().as_ref().unwrap();
+        let allowed = (1e-6 * wanted).max(0.02 * reached.plus());
+        assert!(
+            (reached.value() - wanted).abs() <= 1.001 * allowed,
+            "{id}: {} for {wanted}",
+            reached.value()
+        );
+        assert!(back.met && back.figure.is_some(), "{id}");
+    }
+}

@@ -71,7 +71,8 @@ const least = arguments[0], small = [];
 for (const e of document.querySelectorAll("button, a[href], input, select, textarea, summary, [role=button], [tabindex='0']")) {
   if (e.getClientRects().length === 0 || e.disabled) continue;
   let box = e.getBoundingClientRect();
-  const label = e.closest("label");
+  // A field that is not seen is tapped by its label.
+  const label = e.closest("label") ?? e.labels?.[0];
   if (label) { const b = label.getBoundingClientRect(); if (b.width >= box.width && b.height >= box.height) box = b; }
   // A link in the middle of a sentence is text; a link that stands alone is a key.
   if (e.tagName === "A" && getComputedStyle(e).display === "inline") continue;

@@ -110,7 +110,7 @@ pub fn Paste(props: &PasteProps) -> Html {
                 <textarea data-do={format!("column {list}")} value={(*pasted).clone()} oninput={input} />
             </label>
             if !rows.is_empty() {
-                <div class="table-hold">
+                <div class="table-hold" tabindex="0">
                     <table class="table"><thead><tr>{ heads.collect::<Html>() }</tr></thead><tbody>{ preview.collect::<Html>() }</tbody></table>
                 </div>
                 <button type="button" class="key main tall" data-do={format!("take {list}")} onclick={take}>{ said }</button>

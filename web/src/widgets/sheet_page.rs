@@ -126,7 +126,8 @@ pub fn SheetPage(props: &SheetPageProps) -> Html {
                     { props.children.clone() }
                     <Remarks {sheet} which={Which::Standing} />
                 </div>
-                <div class={classes!("side", up)}>{ beside }</div>
+                // It scrolls where the screen is low, so a keyboard must reach it; the keypad has keys of its own.
+                <div class={classes!("side", up)} tabindex={up.is_none().then_some("0")}>{ beside }</div>
                 </div>
                 <div class="below">{ props.below.clone() }</div>
             </div>

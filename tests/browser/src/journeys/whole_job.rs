@@ -115,12 +115,12 @@ async fn the_example_book_is_sound_on_every_page_and_screen(machine: &Machine) -
     let journey = Journey::begin(machine).await?;
     journey.open("").await?;
     journey.page_is_sound().await?;
-    journey.readme_picture("questions").await?;
     journey.tap("example").await?;
     let pages = SHEETS
         .iter()
         .map(|sheet| sheet.route)
         .chain(["#/", "#/books", "#/settings"]);
+    let mut wrong = Vec::new();
     for route in pages {
         for (name, device) in [
             ("tablet", Device::TABLET),
@@ -133,14 +133,17 @@ async fn the_example_book_is_sound_on_every_page_and_screen(machine: &Machine) -
             let page = route.trim_start_matches("#/");
             let page = if page.is_empty() { "questions" } else { page };
             journey.screenshot(&format!("{page}-{name}")).await?;
-            if name == "tablet" && page != "questions" {
+            if name == "tablet" {
                 journey.readme_picture(page).await?;
             }
-            journey
-                .page_is_sound()
-                .await
-                .map_err(|why| format!("on the {name}: {why}"))?;
+            if let Err(why) = journey.page_is_sound().await {
+                wrong.push(format!("on the {name}: {why}"));
+            }
         }
     }
-    Ok(())
+    if wrong.is_empty() {
+        Ok(())
+    } else {
+        Err(wrong.join("\n      "))
+    }
 }

@@ -70,7 +70,7 @@ pub fn GroupSums() -> Html {
     html! {
         <section class="panel" aria-labelledby="g-costs-by-group">
             <h2 class="ruled" id="g-costs-by-group">{ words::group("costs/by_group", tongue) }</h2>
-            <div class="table-hold">
+            <div class="table-hold" tabindex="0">
                 <table class="table sums"><thead><tr>{ head.into_iter().collect::<Html>() }</tr></thead><tbody>{ body.collect::<Html>() }</tbody></table>
             </div>
             <p class="muted">{ tongue.say(costs::EXACT_SUMS) }</p>

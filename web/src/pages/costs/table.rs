@@ -68,7 +68,7 @@ fn shown(found: &Preview, manner: &Manner, tongue: Tongue) -> Html {
             } else {
                 <ul class="problems" data-do="table-problems">{ problems.collect::<Html>() }</ul>
             }
-            <div class="table-hold"><table class="table"><thead><tr>{ head.into_iter().collect::<Html>() }</tr></thead><tbody>{ rows.collect::<Html>() }</tbody></table></div>
+            <div class="table-hold" tabindex="0"><table class="table"><thead><tr>{ head.into_iter().collect::<Html>() }</tr></thead><tbody>{ rows.collect::<Html>() }</tbody></table></div>
         </>
     }
 }

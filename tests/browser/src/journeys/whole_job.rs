@@ -47,7 +47,7 @@ pub(super) async fn everything(journey: &Journey) -> Outcome<Everything> {
     let mut all = Everything::new();
     for sheet in SHEETS {
         journey.open(sheet.route).await?;
-        journey.drawn().await?;
+        unfold(journey).await?;
         let entries = journey.entries().await?;
         if entries.is_empty() {
             return Err(format!("{} has no fields", sheet.route));
@@ -65,6 +65,19 @@ pub(super) async fn everything(journey: &Journey) -> Outcome<Everything> {
         );
     }
     Ok(all)
+}
+
+/// Opens every row that is folded, rows within rows too.
+async fn unfold(journey: &Journey) -> Outcome {
+    let open = "const shut = [...document.querySelectorAll('main .fold[aria-expanded=false]')]; \
+                shut.forEach((key) => key.click()); return shut.length;";
+    for _ in 0..20 {
+        journey.drawn().await?;
+        if journey.ask(open, vec![]).await?.as_u64() == Some(0) {
+            return Ok(());
+        }
+    }
+    Err("rows stay folded".into())
 }
 
 /// Complains of every value that differs.

@@ -232,7 +232,11 @@ fn main_results_of_every_measured_sheet_can_be_worked_back() {
     let findings = evaluate(&book, None);
     for (id, key) in [
         ("gearing/per_1000", "gearing/axle"),
-        ("springs/rate/1", "springs/springs/1/leaves/1/thickness"),
+        ("springs/height/1", "springs/springs/1/free_arch"),
+        (
+            "springs/rate_handbook/1",
+            "springs/springs/1/leaves/1/thickness",
+        ),
         ("paint/litres", "paint/reserve"),
     ] {
         let figure = findings.result(id).unwrap().as_ref().unwrap();

@@ -182,8 +182,9 @@ impl State {
         let view = Rc::make_mut(&mut self.view);
         match action {
             Action::Field(key) => {
+                // Whoever comes back to an entry begins anew; the keyboard that was called for this one stays.
+                view.typing = false;
                 if view.field != key {
-                    view.typing = false;
                     view.system_keyboard = false;
                 }
                 view.field = key;

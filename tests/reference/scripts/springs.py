@@ -57,6 +57,7 @@ def leaves_of(inputs):
             "front": mm(leaf["front"]) - dead / 2,
             "rear": mm(leaf["rear"]) - dead / 2,
             "curvature": curvature(leaf),
+            "gap": mm(leaf["gap"]) if "gap" in leaf else None,
         }
         rows.extend([row] * leaf.get("count", 1))
     return rows, dead
@@ -69,24 +70,51 @@ def halves_on_seat(inputs, load):
     each leaf, the leaves, the modulus, and the push of each contact.
     """
     leaves, dead = leaves_of(inputs)
-    shut = {(side, i) for side in ("front", "rear") for i in range(len(leaves) - 1)}
+    late = [i for i, leaf in enumerate(leaves) if leaf["gap"] is not None]
+    off = {}
+    if late:
+        # The gap is measured in the assembled free spring: what lies between the leaves there is added to it.
+        [helper] = late
+        alone = {(side, i) for side in ("front", "rear") for i in range(len(leaves) - 1) if i + 1 != helper}
+        free, _, links, *_ = settled(inputs, 0.0, leaves, dead, alone, {})
+        for side in ("front", "rear"):
+            above, below = links[side, helper - 1]
+            apart = free.nodes[below].DY["Combo 1"] - free.nodes[above].DY["Combo 1"]
+            off[side, helper - 1] = apart + leaves[helper]["gap"]
+    every = {(side, i) for side in ("front", "rear") for i in range(len(leaves) - 1)}
+    model, members, _, pushes = settled(inputs, load, leaves, dead, every, off)
+    return model, members, leaves, quantity(inputs["modulus"], TO_MPA), pushes
+
+
+def upper_leaf(leaves, lower, side):
+    """The leaf that a leaf bears on: the one above; for a helper with a gap the last one that reaches over its tip."""
+    if leaves[lower]["gap"] is not None:
+        for upper in range(lower - 1, -1, -1):
+            if leaves[upper][side] >= leaves[lower][side]:
+                return upper
+    return lower - 1
+
+
+def settled(inputs, load, leaves, dead, allowed, off):
+    """The frame once no contact pulls and none overlaps; contacts that are not allowed stay open."""
+    shut = set(allowed)
     for _ in range(40):
-        model, members, links = frame(inputs, load, leaves, dead, shut)
+        model, members, links = frame(inputs, load, leaves, dead, shut, off)
         overlap = {
-            key: model.nodes[below].DY["Combo 1"] - model.nodes[above].DY["Combo 1"]
+            key: model.nodes[below].DY["Combo 1"] - model.nodes[above].DY["Combo 1"] - off.get(key, 0.0)
             for key, (above, below) in links.items()
         }
-        wanted = {key for key in links if overlap[key] > 0}
+        wanted = {key for key in allowed if overlap[key] > 0}
         if wanted == shut:
             pushes = {key: STIFF * overlap[key] if key in shut else 0.0 for key in links}
-            return model, members, leaves, quantity(inputs["modulus"], TO_MPA), pushes
+            return model, members, links, pushes
         # Open first; shut again only what overlaps once nothing pulls.
         shut = wanted & shut if not shut <= wanted else wanted
     raise RuntimeError("the contacts do not settle")
 
 
-def frame(inputs, load, leaves, dead, shut):
-    """The frame with these contacts shut, solved."""
+def frame(inputs, load, leaves, dead, shut, off):
+    """The frame with these contacts shut, solved; `off` are gaps that a link leaves open."""
     modulus = quantity(inputs["modulus"], TO_MPA)
     arms = {side: leaves[0][side] + dead / 2 for side in ("front", "rear")}
     span = arms["front"] + arms["rear"]
@@ -96,9 +124,11 @@ def frame(inputs, load, leaves, dead, shut):
     for i, leaf in enumerate(leaves):
         model.add_section(f"leaf {i}", 1e3, leaf["inertia"], leaf["inertia"], leaf["inertia"])
     for side, sign, other in (("front", -1, "rear"), ("rear", 1, "front")):
-        contacts = [min(a[side], b[side]) for a, b in zip(leaves, leaves[1:])]
+        uppers = [upper_leaf(leaves, i + 1, side) for i in range(len(leaves) - 1)]
+        contacts = [min(leaves[u][side], leaves[i + 1][side]) for i, u in enumerate(uppers)]
         for i, leaf in enumerate(leaves):
-            stations = sorted({0.0, leaf[side]} | set(contacts[max(i - 1, 0) : i + 1]))
+            touched = {place for j, place in enumerate(contacts) if i in (uppers[j], j + 1)}
+            stations = sorted({0.0, leaf[side]} | touched)
             names = [f"{side} {i} {place:.6f}" for place in stations]
             for name, place in zip(names, stations):
                 model.add_node(name, sign * (dead / 2 + place), -100.0 * i, 0)
@@ -112,10 +142,13 @@ def frame(inputs, load, leaves, dead, shut):
             if i == 0:
                 model.add_node_load(names[-1], "FY", -load * arms[other] / span)
         for i, place in enumerate(contacts):
-            above, below = f"{side} {i} {place:.6f}", f"{side} {i + 1} {place:.6f}"
+            above, below = f"{side} {uppers[i]} {place:.6f}", f"{side} {i + 1} {place:.6f}"
             links[side, i] = above, below
             if (side, i) in shut:
                 model.add_spring(f"contact {side} {i}", above, below, STIFF)
+                gap = off.get((side, i), 0.0)
+                model.add_node_load(above, "FY", -STIFF * gap)
+                model.add_node_load(below, "FY", STIFF * gap)
     model.analyze(check_statics=False)
     return model, members, links
 

@@ -228,9 +228,9 @@ fn solved(values: &[f64], shapes: &[Shape]) -> Vec<f64> {
     // Across each joint the bolt holds what the tips there push.
     let pull = free
         .front
-        .contacts_n
+        .pushes_n
         .iter()
-        .zip(&free.rear.contacts_n)
+        .zip(&free.rear.pushes_n)
         .map(|(front, rear)| front + rear)
         .fold(0.0, f64::max);
     let mut results = vec![

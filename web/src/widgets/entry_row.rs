@@ -14,6 +14,9 @@ use yew::prelude::*;
 /// How long a hand rests before an error is spoken of.
 const REST: u32 = 900;
 
+/// How long the keypad stays after the cursor has left: longer than a press takes.
+const LINGER: u32 = 280;
+
 /// The row of an entry.
 #[derive(Properties, PartialEq)]
 pub struct EntryRowProps {
@@ -249,11 +252,20 @@ fn left(desk: Option<&Desk>, key: &Key) -> Callback<FocusEvent> {
     let (desk, key) = (desk.cloned(), key.clone());
     Callback::from(move |event: FocusEvent| {
         let Some(desk) = &desk else { return };
-        // The keypad's own keys do not take the cursor; when something else does, the keypad goes.
-        let state = desk.state();
-        if state.view.field.as_ref() == Some(&key) && event.related_target().is_some() {
-            desk.send(Action::Field(None));
+        // The keypad's own keys do not take the cursor; when something else does, the keypad goes. Not at once: what
+        // was pressed would move from under the finger before it counts as pressed.
+        if event.related_target().is_none() {
+            return;
         }
+        let (desk, key) = (desk.clone(), key.clone());
+        let field = event.target_dyn_into::<web_sys::HtmlInputElement>();
+        Timeout::new(LINGER, move || {
+            let back = field.is_some_and(|field| field.matches(":focus").unwrap_or(false));
+            if !back && desk.state().view.field.as_ref() == Some(&key) {
+                desk.send(Action::Field(None));
+            }
+        })
+        .forget();
     })
 }
 

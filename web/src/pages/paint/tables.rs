@@ -2,7 +2,7 @@
 
 use crate::desk::{use_slice, use_tongue};
 use crate::state::State;
-use crate::widgets::ResultFigure;
+use crate::widgets::{ResultFigure, ResultTable};
 use crate::words::{self, Tongue, paint as said, row_name};
 use buildbook::Key;
 use buildbook::sheets::paint::{LayerFound, ProductFound};
@@ -185,16 +185,6 @@ struct Bought {
     id: Rc<str>,
     name: String,
     tins: String,
-    cost: String,
-}
-
-fn money(state: &State, id: &str) -> Option<String> {
-    let found = state.findings.paint.found.money(id)?.as_ref().ok()?;
-    Some(
-        found
-            .money
-            .shown(state.settings.manner().mark, state.book.currency()),
-    )
 }
 
 fn bought(state: &State) -> Vec<Bought> {
@@ -215,7 +205,6 @@ fn bought(state: &State) -> Vec<Bought> {
     let row = |product: &ProductFound| Bought {
         name: row_name(&state.book, &products, &product.id, state.settings.tongue),
         tins: tins(product),
-        cost: money(state, &format!("paint/product_cost/{}", product.id)).unwrap_or_default(),
         id: Rc::clone(&product.id),
     };
     state
@@ -228,26 +217,18 @@ fn bought(state: &State) -> Vec<Bought> {
         .collect()
 }
 
-/// Amounts at the foot of the buying table, those that are known.
-fn amounts(state: &State) -> Vec<(&'static str, String, String)> {
-    let told = |id: &str| words::result(&state.book, id, state.settings.tongue);
-    let ids = [
-        "paint/tins_cost",
-        "paint/own_hours",
-        "paint/doing_it",
-        "paint/saved",
-    ];
-    ids.into_iter()
-        .filter_map(|id| Some((id, told(id), money(state, id)?)))
-        .collect()
-}
+const SUMS: &[&str] = &[
+    "paint/tins_cost",
+    "paint/own_hours",
+    "paint/doing_it",
+    "paint/saved",
+];
 
 /// What to buy, what is left over, and what it costs.
 #[component]
 pub fn BuyingTable() -> Html {
     let tongue = use_tongue();
     let rows = use_slice(bought).unwrap_or_default();
-    let sums = use_slice(amounts).unwrap_or_default();
     if rows.is_empty() {
         return html! { <p class="muted">{ own(tongue, "name_products") }</p> };
     }
@@ -263,26 +244,20 @@ pub fn BuyingTable() -> Html {
                 { cell(format!("paint/product_litres/{}", row.id)) }
                 <td>{ tins }</td>
                 { cell(format!("paint/left_over/{}", row.id)) }
-                <td><span class="num" data-result={format!("paint/product_cost/{}", row.id)}>{ &row.cost }</span></td>
-            </tr>
-        }
-    };
-    let sum = |(id, told, said): &(&'static str, String, String)| {
-        html! {
-            <tr key={*id}>
-                <th scope="row" colspan="4">{ told }</th>
-                <td><span class="num" data-result={*id}>{ said }</span></td>
+                { cell(format!("paint/product_cost/{}", row.id)) }
             </tr>
         }
     };
     html! {
+        <>
         <div class="table-hold" tabindex="0" role="region" aria-label={words::group("paint/buying", tongue)}>
             <table class="table">
                 { head(tongue, &["product", "needed", "buy", "left_over", "cost"]) }
                 <tbody>{ rows.iter().map(row).collect::<Html>() }</tbody>
-                <tfoot>{ sums.iter().map(sum).collect::<Html>() }</tfoot>
             </table>
         </div>
+        <ResultTable sheet="paint" results={SUMS} />
+        </>
     }
 }
 

@@ -86,8 +86,11 @@ pub(super) fn buy(sheet: &PaintSheet, needs: &Needs, found: &mut Found) -> Vec<P
             &need,
         );
         let bought = need.and_then(|need| Bought::of(product, need));
-        let cost = bought.as_ref().map_err(Clone::clone).and_then(Bought::cost);
-        found.put_money(format!("paint/product_cost/{}", product.id()), cost.clone());
+        let cost = bought
+            .as_ref()
+            .map_err(Clone::clone)
+            .and_then(|bought| bought.cost(product));
+        found.put_money(cost_id(product), cost.clone());
         costs.push((product, cost));
         let left = bought
             .as_ref()
@@ -181,7 +184,7 @@ impl<'s> Bought<'s> {
     }
 
     /// What the tins cost together, tin by tin.
-    fn cost(&self) -> MoneyFinding {
+    fn cost(&self, product: &PaintProduct) -> MoneyFinding {
         let mut parts = Vec::new();
         let mut sum: Option<Money> = None;
         for (row, count) in self.lines() {
@@ -206,7 +209,7 @@ impl<'s> Bought<'s> {
             .price
             .ask()?;
         let money = sum.unwrap_or(Money::zero(any.currency()));
-        reckoned("tins", MoneyExpr::Sum(parts), money)
+        reckoned(cost_id(product), MoneyExpr::Sum(parts), money)
     }
 
     fn purchases(&self, product: &'s PaintProduct) -> Vec<Purchase> {
@@ -271,13 +274,19 @@ impl<'s> Bought<'s> {
     }
 }
 
-fn reckoned(symbol: &'static str, formula: MoneyExpr, money: Money) -> MoneyFinding {
+/// The name of a product's cost among the results.
+fn cost_id(product: &PaintProduct) -> String {
+    format!("paint/product_cost/{}", product.id())
+}
+
+fn reckoned(symbol: impl Into<Rc<str>>, formula: MoneyExpr, money: Money) -> MoneyFinding {
     let mut working = MoneyWorking::default();
     working.line(symbol, formula).map_err(TradeError::from)?;
     Ok(Reckoned { money, working })
 }
 
-fn sum_of(symbol: &'static str, parts: Vec<(bool, &'static str, Money)>) -> MoneyFinding {
+/// A sum of named amounts; those marked are taken away.
+fn sum_of(symbol: &'static str, parts: Vec<(bool, String, Money)>) -> MoneyFinding {
     let mut sum: Option<Money> = None;
     for (taken, _, money) in &parts {
         let signed = if *taken { money.negated() } else { *money };
@@ -302,20 +311,24 @@ fn show_money(sheet: &PaintSheet, costs: Vec<(&PaintProduct, MoneyFinding)>, fou
     } else {
         let each = costs
             .into_iter()
-            .map(|(_, cost)| Ok((false, "tins", cost?.money)))
+            .map(|(product, cost)| Ok((false, cost_id(product), cost?.money)))
             .collect::<Result<_, Lack>>();
-        each.and_then(|parts| sum_of("tins", parts))
+        each.and_then(|parts| sum_of("paint/tins_cost", parts))
     };
     found.put_money("paint/tins_cost", tins.clone());
     let doing = tins.and_then(|tins| {
-        let mut parts = vec![(false, "tins", tins.money)];
+        let mut parts = vec![(false, "paint/tins_cost".to_owned(), tins.money)];
         if !sheet.sundries.is_blank() {
-            parts.push((false, "sundries", *sheet.sundries.ask()?));
+            parts.push((
+                false,
+                sheet.sundries.key().to_string(),
+                *sheet.sundries.ask()?,
+            ));
         }
         if !sheet.hours.is_blank() || !sheet.hour_rate.is_blank() {
-            parts.push((false, "hours", own_hours(sheet)?.money));
+            parts.push((false, "paint/own_hours".to_owned(), own_hours(sheet)?.money));
         }
-        sum_of("doing", parts)
+        sum_of("paint/doing_it", parts)
     });
     if !sheet.hours.is_blank() {
         found.put_money("paint/own_hours", own_hours(sheet));
@@ -324,8 +337,11 @@ fn show_money(sheet: &PaintSheet, costs: Vec<(&PaintProduct, MoneyFinding)>, fou
     if !sheet.quote.is_blank() {
         let saved = (sheet.quote.ask(), doing).all().and_then(|(quote, doing)| {
             sum_of(
-                "saved",
-                vec![(false, "quote", *quote), (true, "doing", doing.money)],
+                "paint/saved",
+                vec![
+                    (false, sheet.quote.key().to_string(), *quote),
+                    (true, "paint/doing_it".to_owned(), doing.money),
+                ],
             )
         });
         found.put_money("paint/saved", saved);
@@ -341,13 +357,13 @@ fn own_hours(sheet: &PaintSheet) -> MoneyFinding {
         .map_err(TradeError::from)?
         .rounded(rounding);
     let product = MoneyExpr::Product(vec![
-        MoneyExpr::number("h", *hours),
-        MoneyExpr::amount("rate", *rate),
+        MoneyExpr::number(sheet.hours.key().as_str(), *hours),
+        MoneyExpr::amount(sheet.hour_rate.key().as_str(), *rate),
     ]);
     let formula = MoneyExpr::Rounded {
         of: Box::new(product),
         places: rate.currency().minor_units(),
         rounding,
     };
-    reckoned("hours", formula, money)
+    reckoned("paint/own_hours", formula, money)
 }

@@ -226,7 +226,7 @@ fn keys(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
             }
         }
         Said::Needs { keys, .. } => html! {
-            <div class="band-keys">{ keys.first().map(|(key, name)| next_needed(desk, key, name)).unwrap_or_default() }</div>
+            <div class="band-keys">{ keys.iter().take(2).map(|(key, name)| next_needed(desk, key, name)).collect::<Html>() }</div>
         },
         Said::Lack(_, Some(key)) => html! {
             <div class="band-keys">{ next_needed(desk, key, tongue.say(frame::GO_TO_ENTRY)) }</div>

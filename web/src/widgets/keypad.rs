@@ -98,6 +98,10 @@ fn lengthy(kind: Kind) -> bool {
 
 /// Up to four units of a kind, the one of the settings first.
 fn offered_units(kind: Kind, system: System) -> Vec<&'static Unit> {
+    // A plain number is typed plainly.
+    if kind.default_unit(system).symbol.is_empty() {
+        return Vec::new();
+    }
     let mut units = vec![kind.default_unit(system)];
     for other in [System::Metric, System::Imperial, System::UnitedStates] {
         let unit = kind.default_unit(other);

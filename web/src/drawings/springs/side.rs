@@ -223,10 +223,15 @@ fn ghost(set: &Set<'_>, fit: &Fit) -> Html {
     html! { <>{ main.unwrap_or_default() }{ last.unwrap_or_default() }{ eyes.into_iter().collect::<Html>() }</> }
 }
 
+/// How large the axle is drawn: within its pad.
+fn axle_radius(set: &Set<'_>) -> f64 {
+    (set.pad * 0.85).clamp(0.012, 0.06)
+}
+
 /// The axle, its pad and the block.
 fn axle(set: &Set<'_>, fit: &Fit) -> Html {
     let centre = fit.at(0.0, 0.0);
-    let radius = (set.pad * 0.85).clamp(0.012, 0.06) * fit.scale;
+    let radius = axle_radius(set) * fit.scale;
     let block = set
         .block_corners()
         .map(|corners| area(&fit.all(&corners), Fill::Hatched));
@@ -287,7 +292,7 @@ fn dimensions(
     let ends = (fit.at(front.0, front.1), fit.at(rear.0, rear.1));
     // The distance between the eyes stands above all else; what stands below the spring is led up to it.
     let above = ends.0.1.max(ends.1.1) - fit.at(0.0, highest).1 + 22.0;
-    let foot = fit.at(0.0, 0.0).1 + 6.0;
+    let foot = fit.at(0.0, 0.0).1 + axle_radius(set) * fit.scale + 26.0;
     let at = fit.at(front.0 * 0.82, 0.0);
     let marked = fit.at(front.0 * 0.82, mark);
     html! {

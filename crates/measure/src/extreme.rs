@@ -58,7 +58,7 @@ impl<D: Dimension> Quantity<D> {
         let args = limits
             .iter()
             .map(|(_, limit)| Rc::clone(&limit.node))
-            .collect();
+            .collect::<Vec<_>>();
         Self::from_op(limits[governing].1.value(), op(names, governing), args)
     }
 
@@ -93,7 +93,7 @@ pub(crate) fn contested(node: &Node) -> bool {
         .filter(|(i, _)| *i != governing)
         .any(|(_, other)| {
             let gap = (other.value - node.value).abs();
-            let args = vec![Rc::clone(other), Rc::clone(&node.args[governing])];
+            let args = [Rc::clone(other), Rc::clone(&node.args[governing])];
             let difference = Node::new(gap, Op::Difference, args, node.powers);
             let spread = Spread::of(&Rc::new(difference));
             gap <= spread.plus.max(spread.minus)

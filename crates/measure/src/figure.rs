@@ -66,10 +66,7 @@ impl Figure {
     /// An exact figure (a count, a typed number) that has no working.
     #[must_use]
     pub fn exact(si: f64, kind: Kind) -> Self {
-        Self::new(
-            Rc::new(Node::new(si, Op::Constant, Vec::new(), kind.dims())),
-            kind,
-        )
+        Self::new(Rc::new(Node::new(si, Op::Constant, [], kind.dims())), kind)
     }
 
     /// The value (SI).
@@ -151,7 +148,7 @@ impl Figure {
         if slope == 0.0 || !slope.is_finite() {
             return None;
         }
-        let args = vec![Rc::clone(&self.node)];
+        let args = [Rc::clone(&self.node)];
         Some(Self::new(
             Rc::new(Node::new(value, Op::Solved { slope }, args, kind.dims())),
             kind,
@@ -192,7 +189,7 @@ impl Figure {
 /// Now less before, with the ± taken jointly: a measurement that both rest on counts once.
 #[must_use]
 pub fn difference(before: &Figure, now: &Figure) -> Figure {
-    let args = vec![Rc::clone(&now.node), Rc::clone(&before.node)];
+    let args = [Rc::clone(&now.node), Rc::clone(&before.node)];
     let value = now.value() - before.value();
     Figure::new(
         Rc::new(Node::new(value, Op::Difference, args, now.node.powers)),

@@ -1,6 +1,6 @@
 //! One step of a calculation: what was done, with what, and what came out.
 
-use std::cell::OnceCell;
+use std::cell::{Cell, OnceCell};
 use std::rc::Rc;
 
 use crate::unit::Powers;
@@ -11,11 +11,82 @@ use crate::{Function, Kind, Source, Stated};
 pub(crate) struct Node {
     pub value: f64,
     pub op: Op,
-    pub args: Vec<Rc<Node>>,
+    pub args: Args,
     pub powers: Powers,
     pub symbol: Option<Rc<str>>,
     pub kind: Option<Kind>,
     pub source: Option<&'static Source>,
+    /// Where the step stands in an order that is being made; nought outside of that.
+    pub mark: Cell<u32>,
+}
+
+/// The arguments of a step. Most have one or two, which need no room of their own; results of one table share theirs.
+#[derive(Clone, Default)]
+pub(crate) enum Args {
+    #[default]
+    None,
+    One([Rc<Node>; 1]),
+    Two([Rc<Node>; 2]),
+    Many(Rc<Vec<Rc<Node>>>),
+}
+
+impl std::ops::Deref for Args {
+    type Target = [Rc<Node>];
+    fn deref(&self) -> &[Rc<Node>] {
+        match self {
+            Self::None => &[],
+            Self::One(one) => one,
+            Self::Two(two) => two,
+            Self::Many(many) => many,
+        }
+    }
+}
+
+impl From<[Rc<Node>; 0]> for Args {
+    fn from(_: [Rc<Node>; 0]) -> Self {
+        Self::None
+    }
+}
+
+impl From<[Rc<Node>; 1]> for Args {
+    fn from(one: [Rc<Node>; 1]) -> Self {
+        Self::One(one)
+    }
+}
+
+impl From<[Rc<Node>; 2]> for Args {
+    fn from(two: [Rc<Node>; 2]) -> Self {
+        Self::Two(two)
+    }
+}
+
+impl From<Vec<Rc<Node>>> for Args {
+    fn from(many: Vec<Rc<Node>>) -> Self {
+        Self::Many(Rc::new(many))
+    }
+}
+
+impl Args {
+    /// Moves to `waiting` those arguments that nobody else uses and that have arguments themselves; the others end here.
+    fn part(self, waiting: &mut Vec<Node>) {
+        let mut keep = |arg: Rc<Node>| {
+            if !arg.args.is_empty()
+                && let Ok(node) = Rc::try_unwrap(arg)
+            {
+                waiting.push(node);
+            }
+        };
+        match self {
+            Self::None => {}
+            Self::One(one) => one.into_iter().for_each(keep),
+            Self::Two(two) => two.into_iter().for_each(keep),
+            Self::Many(many) => {
+                if let Ok(many) = Rc::try_unwrap(many) {
+                    many.into_iter().for_each(&mut keep);
+                }
+            }
+        }
+    }
 }
 
 /// What a step does with its arguments.
@@ -98,25 +169,25 @@ impl TableOf {
 /// Takes long chains apart step by step: dropping them by recursion would exhaust the stack.
 impl Drop for Node {
     fn drop(&mut self) {
-        let mut waiting = core::mem::take(&mut self.args);
-        while let Some(arg) = waiting.pop() {
-            if let Ok(mut node) = Rc::try_unwrap(arg) {
-                waiting.append(&mut node.args);
-            }
+        let mut waiting = Vec::new();
+        core::mem::take(&mut self.args).part(&mut waiting);
+        while let Some(mut node) = waiting.pop() {
+            core::mem::take(&mut node.args).part(&mut waiting);
         }
     }
 }
 
 impl Node {
-    pub fn new(value: f64, op: Op, args: Vec<Rc<Node>>, powers: Powers) -> Self {
+    pub fn new(value: f64, op: Op, args: impl Into<Args>, powers: Powers) -> Self {
         Self {
             value,
             op,
-            args,
+            args: args.into(),
             powers,
             symbol: None,
             kind: None,
             source: None,
+            mark: Cell::new(0),
         }
     }
 

@@ -12,7 +12,7 @@ macro_rules! operator {
         impl<D: Dimension $($bound)*, $($generic: Dimension,)*> $trait<&$other> for &Quantity<D> {
             type Output = $output;
             fn $method(self, other: &$other) -> Self::Output {
-                let args = vec![Rc::clone(&self.node), Rc::clone(&other.node)];
+                let args = [Rc::clone(&self.node), Rc::clone(&other.node)];
                 Quantity::from_op(self.value() $sign other.value(), Op::$how, args)
             }
         }
@@ -45,7 +45,7 @@ operator!(Div div Quotient, /, [+ Over<E>], Quantity<E>, Quantity<D::Quotient>, 
 impl<D: Dimension> Neg for &Quantity<D> {
     type Output = Quantity<D>;
     fn neg(self) -> Quantity<D> {
-        Quantity::from_op(-self.value(), Op::Negative, vec![Rc::clone(&self.node)])
+        Quantity::from_op(-self.value(), Op::Negative, [Rc::clone(&self.node)])
     }
 }
 
@@ -58,7 +58,7 @@ impl<D: Dimension> Neg for Quantity<D> {
 
 /// Numbers times quantities keep the dimension, and need no proof of it.
 fn scaled<D: Dimension>(number: f64, quantity: &Quantity<D>) -> Quantity<D> {
-    let args = vec![
+    let args = [
         Rc::clone(&Quantity::<NoDim>::exact(number).node),
         Rc::clone(&quantity.node),
     ];
@@ -66,7 +66,7 @@ fn scaled<D: Dimension>(number: f64, quantity: &Quantity<D>) -> Quantity<D> {
 }
 
 fn divided<D: Dimension>(quantity: &Quantity<D>, number: f64) -> Quantity<D> {
-    let args = vec![
+    let args = [
         Rc::clone(&quantity.node),
         Rc::clone(&Quantity::<NoDim>::exact(number).node),
     ];

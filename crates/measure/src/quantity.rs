@@ -5,7 +5,7 @@ use core::marker::PhantomData;
 use std::rc::Rc;
 
 use crate::dimension::{Dimension, Halved, NoDim, Times};
-use crate::node::{Leaf, Node, Op};
+use crate::node::{Args, Leaf, Node, Op};
 use crate::sweep::Spread;
 use crate::{Figure, Function, Kind, MeasureError, Reading, Source, Steps, Table, Unit};
 
@@ -70,7 +70,7 @@ impl<D: Dimension> Quantity<D> {
         }
     }
 
-    pub(crate) fn from_op(value: f64, op: Op, args: Vec<Rc<Node>>) -> Self {
+    pub(crate) fn from_op(value: f64, op: Op, args: impl Into<Args>) -> Self {
         Self::from_node(Node::new(value, op, args, D::POWERS))
     }
 
@@ -88,7 +88,7 @@ impl<D: Dimension> Quantity<D> {
             minus: reading.minus,
             stated: reading.stated,
         };
-        let mut node = Node::new(reading.value, Op::Entry(leaf), Vec::new(), D::POWERS);
+        let mut node = Node::new(reading.value, Op::Entry(leaf), [], D::POWERS);
         node.symbol = Some(symbol.into());
         node.kind = Some(kind);
         Self::from_node(node)
@@ -97,7 +97,7 @@ impl<D: Dimension> Quantity<D> {
     /// An exact value in the SI unit of its dimension, without a name.
     #[must_use]
     pub fn exact(si: f64) -> Self {
-        Self::from_op(si, Op::Constant, Vec::new())
+        Self::from_op(si, Op::Constant, [])
     }
 
     /// An exact value in a unit, without a name.
@@ -109,7 +109,7 @@ impl<D: Dimension> Quantity<D> {
     /// A named, cited constant.
     #[must_use]
     pub fn constant(symbol: &'static str, si: f64, kind: Kind, source: &'static Source) -> Self {
-        let mut node = Node::new(si, Op::Constant, Vec::new(), D::POWERS);
+        let mut node = Node::new(si, Op::Constant, [], D::POWERS);
         node.symbol = Some(symbol.into());
         node.kind = Some(kind);
         node.source = Some(source);
@@ -171,7 +171,7 @@ impl<D: Dimension> Quantity<D> {
         let mut node = Node::new(
             self.node.value,
             Op::Same,
-            vec![Rc::clone(&self.node)],
+            [Rc::clone(&self.node)],
             D::POWERS,
         );
         node.kind = self.node.kind;
@@ -188,7 +188,7 @@ impl<D: Dimension> Quantity<D> {
         Quantity::from_op(
             self.value().powi(2),
             Op::Power(2.0),
-            vec![Rc::clone(&self.node)],
+            [Rc::clone(&self.node)],
         )
     }
 
@@ -202,7 +202,7 @@ impl<D: Dimension> Quantity<D> {
         Quantity::from_op(
             self.value().powi(3),
             Op::Power(3.0),
-            vec![Rc::clone(&self.node)],
+            [Rc::clone(&self.node)],
         )
     }
 
@@ -212,11 +212,7 @@ impl<D: Dimension> Quantity<D> {
     where
         D: Halved,
     {
-        Quantity::from_op(
-            self.value().sqrt(),
-            Op::Power(0.5),
-            vec![Rc::clone(&self.node)],
-        )
+        Quantity::from_op(self.value().sqrt(), Op::Power(0.5), [Rc::clone(&self.node)])
     }
 
     /// The size without the sign.
@@ -229,7 +225,7 @@ impl<D: Dimension> Quantity<D> {
         Self::from_op(
             function.at(self.value()),
             Op::Apply(function),
-            vec![Rc::clone(&self.node)],
+            [Rc::clone(&self.node)],
         )
     }
 
@@ -347,7 +343,7 @@ impl Quantity<NoDim> {
         Self::from_op(
             self.value().powf(power),
             Op::Power(power),
-            vec![Rc::clone(&self.node)],
+            [Rc::clone(&self.node)],
         )
     }
 }

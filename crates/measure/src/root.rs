@@ -53,7 +53,7 @@ impl<D: Dimension> Quantity<D> {
         let unknown = unknown(symbol, place);
         let remainder = remainder(&unknown);
         let slope = slope_by(&remainder.node, &unknown.node);
-        let args = vec![Rc::clone(&remainder.node)];
+        let args = [Rc::clone(&remainder.node)];
         let mut node = Node::new(place, Op::Solved { slope }, args, D::POWERS);
         node.symbol = Some(symbol.into());
         Self::from_node(node)
@@ -61,7 +61,7 @@ impl<D: Dimension> Quantity<D> {
 }
 
 fn unknown<D: Dimension>(symbol: &'static str, place: f64) -> Quantity<D> {
-    let mut node = Node::new(place, Op::Unknown, Vec::new(), D::POWERS);
+    let mut node = Node::new(place, Op::Unknown, [], D::POWERS);
     node.symbol = Some(symbol.into());
     Quantity::from_node(node)
 }

@@ -1,6 +1,5 @@
 //! From a result back to its entries: each one's slope, share and the ± of the result.
 
-use std::collections::HashMap;
 use std::rc::Rc;
 
 use crate::Stated;
@@ -47,10 +46,10 @@ impl Contribution {
 
     /// The same measurement: what two graphs share counts once.
     fn same_as(&self, leaf: &Leaf, value: f64) -> bool {
-        self.key == leaf.key
-            && self.value.to_bits() == value.to_bits()
+        self.value.to_bits() == value.to_bits()
             && self.plus.to_bits() == leaf.plus.to_bits()
             && self.minus.to_bits() == leaf.minus.to_bits()
+            && (Rc::ptr_eq(&self.key, &leaf.key) || self.key == leaf.key)
     }
 }
 
@@ -90,22 +89,18 @@ impl Spread {
 }
 
 /// Visits every step, users before arguments, with the slope of the result by it.
-fn for_each_slope(result: &Rc<Node>, mut visit: impl FnMut(&Rc<Node>, f64)) {
-    let order = steps_in_order(result);
-    let place: HashMap<*const Node, usize> = order
-        .iter()
-        .enumerate()
-        .map(|(i, node)| (Rc::as_ptr(node), i))
-        .collect();
-    let mut slopes = vec![0.0; order.len()];
-    slopes[order.len() - 1] = 1.0;
-    for (i, node) in order.iter().enumerate().rev() {
+fn for_each_slope<'a>(result: &'a Rc<Node>, mut visit: impl FnMut(&'a Rc<Node>, f64)) {
+    let Order { steps, places } = order(result);
+    let mut slopes = vec![0.0; steps.len()];
+    slopes[steps.len() - 1] = 1.0;
+    let mut end = places.len();
+    for (i, node) in steps.iter().enumerate().rev() {
         let slope = slopes[i];
+        let args = &places[end - node.args.len()..end];
+        end -= node.args.len();
         visit(node, slope);
         if slope != 0.0 {
-            node.for_each_partial(|arg, partial| {
-                slopes[place[&Rc::as_ptr(&node.args[arg])]] += slope * partial;
-            });
+            node.for_each_partial(|arg, partial| slopes[args[arg] as usize] += slope * partial);
         }
     }
 }
@@ -140,23 +135,43 @@ fn record(contributions: &mut Vec<Contribution>, leaf: &Leaf, node: &Node, slope
     });
 }
 
-/// Every step that the result rests on, arguments before users; the result comes last.
-pub(crate) fn steps_in_order(result: &Rc<Node>) -> Vec<Rc<Node>> {
-    let mut order = Vec::new();
-    let mut seen: HashMap<*const Node, ()> = HashMap::new();
+/// Every step that a result rests on, arguments before users, and where the arguments of each stand among them.
+struct Order<'a> {
+    steps: Vec<&'a Rc<Node>>,
+    places: Vec<u32>,
+}
+
+/// A step that waits for its arguments.
+const WAITING: u32 = u32::MAX;
+
+/// Marks in the steps themselves stand in for a table of those that were met; they are gone when the order is made, so that
+/// no other code ever sees one.
+fn order(result: &Rc<Node>) -> Order<'_> {
+    let mut steps: Vec<&Rc<Node>> = Vec::new();
     // A stack of our own: a long chain of sums must not exhaust the machine's.
-    let mut stack = vec![(Rc::clone(result), false)];
+    let mut stack = vec![(result, false)];
     while let Some((node, ready)) = stack.pop() {
         if ready {
-            order.push(node);
-            continue;
+            steps.push(node);
+            #[allow(
+                clippy::cast_possible_truncation,
+                reason = "memory ends before four thousand million steps"
+            )]
+            node.mark.set(steps.len() as u32);
+        } else if node.mark.get() == 0 {
+            node.mark.set(WAITING);
+            stack.push((node, true));
+            let new = node.args.iter().filter(|arg| arg.mark.get() == 0);
+            stack.extend(new.map(|arg| (arg, false)));
         }
-        if seen.insert(Rc::as_ptr(&node), ()).is_some() {
-            continue;
-        }
-        let args = node.args.clone();
-        stack.push((node, true));
-        stack.extend(args.into_iter().map(|arg| (arg, false)));
     }
-    order
+    let args = steps.iter().flat_map(|node| node.args.iter());
+    let places = args.map(|arg| arg.mark.get() - 1).collect();
+    steps.iter().for_each(|node| node.mark.set(0));
+    Order { steps, places }
+}
+
+/// Every step that the result rests on, arguments before users; the result comes last.
+pub(crate) fn steps_in_order(result: &Rc<Node>) -> Vec<&Rc<Node>> {
+    order(result).steps
 }

@@ -3,14 +3,14 @@
 use std::rc::Rc;
 
 use crate::dimension::Dimension;
-use crate::node::{Node, Op, TableOf};
+use crate::node::{Args, Op, TableOf};
 use crate::{Quantity, Traced};
 
 /// One named step with several results, for a solution that yields them together.
 #[derive(Clone)]
 pub struct Table {
     of: Rc<TableOf>,
-    args: Vec<Rc<Node>>,
+    args: Args,
 }
 
 impl Table {
@@ -33,7 +33,7 @@ impl Table {
                 of: Box::new(of),
                 slopes,
             }),
-            args,
+            args: args.into(),
         }
     }
 

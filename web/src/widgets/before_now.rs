@@ -200,7 +200,7 @@ fn table(rows: &[Compared], tongue: Tongue) -> Html {
     });
     let head = [frame::QUANTITY, frame::BEFORE, frame::NOW, frame::CHANGE];
     html! {
-        <div class="table-hold">
+        <div class="table-hold" tabindex="0">
             <table class="table">
                 <thead><tr>{ head.into_iter().map(|said| html! { <th scope="col">{ tongue.say(said) }</th> }).collect::<Html>() }</tr></thead>
                 <tbody>{ body.collect::<Html>() }</tbody>

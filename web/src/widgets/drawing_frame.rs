@@ -97,7 +97,7 @@ pub fn table(table: &Table) -> Html {
         html! { <tr>{ cells.collect::<Html>() }</tr> }
     });
     html! {
-        <div class="table-hold">
+        <div class="table-hold" tabindex="0">
             <table class="table"><thead><tr>{ head.collect::<Html>() }</tr></thead><tbody>{ rows.collect::<Html>() }</tbody></table>
         </div>
     }

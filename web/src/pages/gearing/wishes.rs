@@ -57,7 +57,7 @@ pub fn Pairs(props: &PairsProps) -> Html {
         html! {
             <tr key={id.clone()}>
                 <th scope="row">
-                    <button type="button" class="key quiet" data-do={format!("put-in {teeth}")} onclick={press}>
+                    <button type="button" class="key quiet nowrap" data-do={format!("put-in {teeth}")} onclick={press}>
                         { filled(tongue.say(gearing::PUT_IN), &[teeth]) }
                     </button>
                 </th>

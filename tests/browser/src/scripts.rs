@@ -58,7 +58,10 @@ const wide = document.documentElement.clientWidth;
 const over = document.documentElement.scrollWidth - wide;
 if (over <= 0) return null;
 let worst = null, reach = wide;
+const ancestors = function* (e) { for (let a = e.parentElement; a && a !== document.body; a = a.parentElement) yield a; };
 for (const e of document.body.querySelectorAll("*")) {
+  // What scrolls in a frame of its own does not widen the page.
+  if ([...ancestors(e)].some((a) => getComputedStyle(a).overflowX !== "visible")) continue;
   const right = e.getBoundingClientRect().right;
   if (right > reach + 0.5) { reach = right; worst = e; }
 }

@@ -169,10 +169,12 @@ pub fn MixingTables() -> Html {
                     { mixed.layer.system.as_ref().map(|system| html! { <small>{ system }</small> }) }
                     <span class="num">{ own(tongue, "one_mix") }{ " " }<ResultFigure id={format!("paint/mix_litres/{place}")} /></span>
                 </h3>
-                <table class="table">
-                    { head(tongue, &["component", "pour", "pour_weight", "scale"]) }
-                    <tbody>{ rows.collect::<Html>() }</tbody>
-                </table>
+                <div class="table-hold" tabindex="0">
+                    <table class="table">
+                        { head(tongue, &["component", "pour", "pour_weight", "scale"]) }
+                        <tbody>{ rows.collect::<Html>() }</tbody>
+                    </table>
+                </div>
             </section>
         }
     };

@@ -21,7 +21,7 @@ use super::source;
 pub fn loose_curvature(leaf: &Leaf) -> Option<PerLength> {
     let arch = leaf.arch.as_ref()?;
     Some(
-        PerLength::tabled("curve_of_arch", &[arch, &leaf.front, &leaf.rear], |v| {
+        PerLength::tabled("curve of arch", &[arch, &leaf.front, &leaf.rear], |v| {
             Arc::with_rise(v[0], v[1], v[2], 0.0).curvature_per_m
         })
         .cited(&source::GEOMETRY)
@@ -78,7 +78,7 @@ pub fn arch_of_camber(camber: &Length, main_thickness: &Length, eye_rise: &Lengt
 #[must_use]
 pub fn camber_of_curve(pack: &Pack, curvature: &PerLength) -> Length {
     Length::tabled(
-        "camber_of_curve",
+        "camber of curve",
         &[curvature, &pack.main().front, &pack.main().rear, &pack.dead],
         |v| {
             Arc {
@@ -112,7 +112,7 @@ pub fn camber_of_curve(pack: &Pack, curvature: &PerLength) -> Length {
 #[must_use]
 pub fn eye_to_eye(pack: &Pack, camber: &Length) -> Length {
     Length::tabled(
-        "chord_of_arc",
+        "chord of arc",
         &[camber, &pack.main().front, &pack.main().rear, &pack.dead],
         |v| Arc::with_rise(v[0], v[1], v[2], v[3]).chord_m(),
     )

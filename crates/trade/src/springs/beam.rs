@@ -69,7 +69,7 @@ impl Beam {
         }
         let inputs: Vec<&dyn Traced> = inputs.iter().map(AsRef::as_ref).collect();
         let leaves = working.len();
-        let table = Table::new("leaf_by_leaf", &inputs, move |values| {
+        let table = Table::new("leaf by leaf", &inputs, move |values| {
             solved(values, &shapes)
         });
         Self {
@@ -275,7 +275,7 @@ pub fn tight_rate(pack: &Pack) -> SpringRate {
         inputs.push(Box::new(rear));
     }
     let inputs: Vec<&dyn Traced> = inputs.iter().map(AsRef::as_ref).collect();
-    SpringRate::tabled("one_curve", &inputs, |values| {
+    SpringRate::tabled("leaves of one curve", &inputs, |values| {
         let (modulus, a, b) = (values[0], values[1], values[2]);
         let leaves = &values[3..];
         let front = stepped_compliance(modulus, leaves, 1);

@@ -62,7 +62,7 @@ fn told(state: &State, sheet: &str, under: &str, which: Which) -> Vec<Told> {
         let in_place = remark.key.as_ref().is_some_and(|key| key.is_under(&above));
         which.takes(remark) && (under.is_empty() || in_place)
     });
-    let mut told: Vec<Told> = there
+    let told: Vec<Told> = there
         .map(|remark| {
             let figures = remark
                 .figures
@@ -90,8 +90,10 @@ fn told(state: &State, sheet: &str, under: &str, which: Which) -> Vec<Told> {
             }
         })
         .collect();
-    told.sort_by_key(|remark| std::cmp::Reverse(remark.rank));
-    told
+    // Four ranks, gathered one after the other: a sort of the library would be ten times this code in the program.
+    let ranks = [Rank::Danger, Rank::Warning, Rank::Caution, Rank::Remark];
+    let of_rank = |rank: Rank| told.iter().filter(move |remark| remark.rank == rank);
+    ranks.into_iter().flat_map(of_rank).cloned().collect()
 }
 
 /// How many remarks may stand open where they stand above the entries.

@@ -13,6 +13,9 @@ use yew::prelude::*;
 /// How long a hand rests before the search begins.
 const REST: u32 = 300;
 
+/// How many entries are offered to change.
+const OFFERED: usize = 6;
+
 /// What the panel shows of the state.
 #[derive(Clone, PartialEq)]
 struct Slice {
@@ -35,16 +38,29 @@ fn slice(state: &State) -> Option<Slice> {
         .map(|part| ((part.slope * part.value).abs(), Key::from(&*part.key)))
         .filter(|(_, key)| field_of(key).is_some_and(|field| field.number().is_some()))
         .collect();
-    parts.sort_by(|a, b| b.0.total_cmp(&a.0));
-    let entries = parts
-        .into_iter()
-        .map(|(_, key)| (key.clone(), words::entry_name(&state.book, &key, tongue)));
+    // The few that are offered are picked out one by one: a sort of the library would be ten times this code.
+    let mut entries = Vec::with_capacity(OFFERED);
+    while let Some(most) = most_telling(&parts).filter(|_| entries.len() < OFFERED) {
+        let (_, key) = parts.remove(most);
+        entries.push((key.clone(), words::entry_name(&state.book, &key, tongue)));
+    }
     Some(Slice {
         told: words::result(&state.book, &back.result, tongue),
-        entries: entries.collect(),
+        entries,
         back: back.clone(),
         now,
     })
+}
+
+/// Where the entry with the greatest say stands, the first of equals.
+fn most_telling(parts: &[(f64, Key)]) -> Option<usize> {
+    let mut most: Option<usize> = None;
+    for (at, (say, _)) in parts.iter().enumerate() {
+        if most.is_none_or(|known| *say > parts[known].0) {
+            most = Some(at);
+        }
+    }
+    most
 }
 
 /// What came of the search.
@@ -201,7 +217,7 @@ fn entries(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
         .entry
         .clone()
         .or_else(|| found.entries.first().map(|(key, _)| key.clone()));
-    let keys = found.entries.iter().take(6).map(|(key, name)| {
+    let keys = found.entries.iter().map(|(key, name)| {
         let (desk, back, to) = (desk.clone(), found.back.clone(), key.clone());
         html! {
             <button key={key.to_string()} type="button" role="radio" class="choice" data-do={format!("by {key}")}

@@ -187,21 +187,22 @@ fn drawn(view: &View<'_>, at: Point, scale: f64) -> Html {
             .collect()
     };
     let shape = on_paper(&view.elevation.outline, 0.0, 0.0);
-    let count = view.elevation.openings.len();
-    let openings = view
+    // Where an opening lies is not asked for: they stand side by side, with even gaps.
+    let widths: Vec<f64> = view
         .elevation
         .openings
         .iter()
-        .enumerate()
-        .map(|(place, opening)| {
-            let size = trade::paint::outline_size(opening);
-            // Where an opening lies is not asked for: they stand side by side.
-            let x = view.size[0] * (place as f64 + 0.5) / count as f64 - size[0] / 2.0;
-            area(
-                &on_paper(opening, x, (view.size[1] - size[1]) / 2.0),
-                Fill::Hatched,
-            )
-        });
+        .map(|opening| trade::paint::outline_size(opening)[0])
+        .collect();
+    let gap = (view.size[0] - widths.iter().sum::<f64>()) / (widths.len() as f64 + 1.0);
+    let mut next = gap;
+    let mut openings = Vec::new();
+    for (opening, width) in view.elevation.openings.iter().zip(&widths) {
+        let height = trade::paint::outline_size(opening)[1];
+        let shape = on_paper(opening, next, (view.size[1] - height) / 2.0);
+        openings.push(area(&shape, Fill::Hatched));
+        next += width + gap;
+    }
     html! {
         <g>
             if view.elevation.shapeless {
@@ -209,7 +210,7 @@ fn drawn(view: &View<'_>, at: Point, scale: f64) -> Html {
             } else {
                 { area(&shape, Fill::Metal) }
             }
-            { openings.collect::<Html>() }
+            { openings }
             { text((at.0, bottom + 19.0), Lean::Start, &view.name) }
             { view.area.as_ref().map(|said| text((at.0, bottom + 40.0), Lean::Start, said)) }
         </g>

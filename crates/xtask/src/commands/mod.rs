@@ -69,7 +69,7 @@ fn package(build: Build) -> Outcome {
     let folder = bundle::up_to_date(build)?;
     say(format!("The folder to upload: {}", folder.display()));
     match build {
-        Build::Release => bundle::weigh(&folder),
+        Build::Release => bundle::weigh(&folder).map(drop),
         Build::Dev => Ok(()),
     }
 }

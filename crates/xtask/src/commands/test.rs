@@ -52,6 +52,7 @@ pub fn test(parts: &[&str]) -> Outcome {
     }
     if wanted("browser") {
         note("browser", browser());
+        note("weight", step("what the release weighs", weight));
     }
     say("\nIn all:");
     for line in &closing {
@@ -155,8 +156,7 @@ fn scripts(python: &Path) -> Outcome<Vec<String>> {
 }
 
 fn browser() -> Outcome<Vec<String>> {
-    let folder = bundle::up_to_date(Build::Release)?;
-    step("what the release weighs", || bundle::weigh(&folder))?;
+    bundle::up_to_date(Build::Release)?;
     step("browser tests, on the release as served", || {
         let lines = told(cargo(&["test", "--package", "browser-tests"]))?;
         let closing: Vec<String> = lines
@@ -168,6 +168,10 @@ fn browser() -> Outcome<Vec<String>> {
         }
         Ok(closing)
     })
+}
+
+fn weight() -> Outcome<Vec<String>> {
+    bundle::weigh(&bundle::up_to_date(Build::Release)?).map(|told| vec![told])
 }
 
 /// Runs a command, passes its output on line by line and keeps it.

@@ -423,8 +423,12 @@ impl State {
     /// The result that a sheet's band shows: the chosen one while the sheet still gives it, else the first.
     pub fn answer(&self, sheet: &str, offered: &[Rc<str>]) -> Option<Rc<str>> {
         let chosen = self.view.answers.get(sheet);
+        let given = |id: &Rc<str>| {
+            let money = self.findings.found(sheet).and_then(|found| found.money(id));
+            self.findings.result(id).is_some() || money.is_some()
+        };
         chosen
-            .filter(|id| self.findings.result(id).is_some())
+            .filter(|id| given(id))
             .or_else(|| offered.first())
             .cloned()
     }

@@ -172,3 +172,15 @@ fn an_unknown_answer_falls_back_to_the_first_that_is_offered() {
         Some("vehicle/laden")
     );
 }
+
+#[test]
+fn an_amount_of_money_that_is_chosen_stands_in_the_band() {
+    let now = typed_in(state(), "costs/limit", "100");
+    let offered = ["costs/left".into(), "costs/paid".into()];
+    assert_eq!(now.answer("costs", &offered).as_deref(), Some("costs/left"));
+    let chosen = now.after(Action::Answer("costs/paid".into()));
+    assert_eq!(
+        chosen.answer("costs", &offered).as_deref(),
+        Some("costs/paid")
+    );
+}

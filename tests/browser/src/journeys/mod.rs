@@ -43,6 +43,7 @@ pub(crate) use cases;
 pub fn all() -> impl Iterator<Item = &'static Case> {
     [
         opening::CASES,
+        costs::CASES,
         versions::CASES,
         quick_answers::CASES,
         whole_job::CASES,

@@ -1,5 +1,7 @@
 //! What a person does to the page: tap, type, choose.
 
+use std::time::Duration;
+
 use fantoccini::Locator;
 use fantoccini::actions::{Actions, InputSource, PointerAction, TouchActions};
 use serde_json::json;
@@ -53,6 +55,7 @@ impl Journey {
     pub async fn type_into(&self, key: &str, text: &str) -> Outcome {
         let selector = field(key);
         self.tap(&selector).await?;
+        self.taken_by_touch(&selector).await?;
         let element = self
             .client
             .find(Locator::Css(&selector))
@@ -76,6 +79,25 @@ impl Journey {
                 "{key}: typed `{text}`, and the field holds `{held}`"
             ))
         }
+    }
+
+    /// Waits until the touch has put the cursor into the field. The browser works a touch out after it has been sent, and
+    /// puts the cursor where it fell; whoever types before that, as no person can, loses what was selected.
+    async fn taken_by_touch(&self, selector: &str) -> Outcome {
+        const HAS_CURSOR: &str =
+            "return document.activeElement === document.querySelector(arguments[0])";
+        for _ in 0..40 {
+            tokio::time::sleep(Duration::from_millis(50)).await;
+            let has_cursor = self.ask(HAS_CURSOR, vec![selector.into()]).await?;
+            if has_cursor.as_bool() == Some(true) {
+                // A field that had the cursor already gives no sign of the second touch.
+                tokio::time::sleep(Duration::from_millis(50)).await;
+                return Ok(());
+            }
+        }
+        Err(format!(
+            "`{selector}` was tapped and did not take the cursor"
+        ))
     }
 
     /// Chooses from a list, or ticks (`"true"`) or unticks (`"false"`) a box. Counts as one entry.

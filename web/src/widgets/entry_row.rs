@@ -221,6 +221,7 @@ fn TextField(props: &TextFieldProps) -> Html {
             aria-describedby={error}
             oninput={typed(desk.as_ref(), &key)}
             onfocus={entered(desk.as_ref(), &key)}
+            onclick={Callback::from(hold_cursor)}
             onblur={left(desk.as_ref(), &key)}
             onkeydown={pressed(desk.as_ref(), &key)}
         />
@@ -245,6 +246,19 @@ fn entered(desk: Option<&Desk>, key: &Key) -> Callback<FocusEvent> {
             desk.send(Action::Field(Some(key.clone())));
         }
     })
+}
+
+/// Where the page moves as a field is entered, the browser puts the cursor beside the field instead of into it: what is then
+/// selected is the page, and what is typed stands wherever. The cursor is put to the end; at the start it was of no use.
+fn hold_cursor(event: MouseEvent) {
+    if let Some(input) = event.target_dyn_into::<web_sys::HtmlInputElement>() {
+        let nowhere = |at: Result<Option<u32>, _>| at.is_ok_and(|at| at.unwrap_or(0) == 0);
+        if nowhere(input.selection_start()) && nowhere(input.selection_end()) {
+            let end = u32::try_from(input.value().encode_utf16().count()).unwrap_or(u32::MAX);
+            // A field that takes no cursor has no need of one.
+            let _ = input.set_selection_range(end, end);
+        }
+    }
 }
 
 /// Leaving the field: on paper there is no keypad, and with a keyboard nothing stays behind.

@@ -67,9 +67,9 @@ pub(super) async fn everything(journey: &Journey) -> Outcome<Everything> {
     Ok(all)
 }
 
-/// Opens every row that is folded, rows within rows too.
+/// Opens every row that is folded and what stands behind "More", rows within rows too.
 async fn unfold(journey: &Journey) -> Outcome {
-    let open = "const shut = [...document.querySelectorAll('main .fold[aria-expanded=false]')]; \
+    let open = "const shut = [...document.querySelectorAll('main :is(.fold, .more)[aria-expanded=false]')]; \
                 shut.forEach((key) => key.click()); return shut.length;";
     for _ in 0..20 {
         journey.drawn().await?;

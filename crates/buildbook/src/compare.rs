@@ -46,16 +46,7 @@ impl Book {
     #[must_use]
     pub fn forgetting_before(&self, sheet: &str) -> Edit {
         let kept = Key::from(format!("{BEFORE}/{sheet}"));
-        let changes = self.below(&kept);
-        Edit(
-            changes
-                .map(|(key, entry)| Change {
-                    key: key.clone(),
-                    old: Some(entry.clone()),
-                    new: None,
-                })
-                .collect(),
-        )
+        self.taking_out(&kept)
     }
 
     /// The book as it was when a sheet was kept as before; `None` when it was not.

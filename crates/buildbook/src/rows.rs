@@ -87,9 +87,13 @@ impl Book {
     /// The edit that removes a row and all that stands below it.
     #[must_use]
     pub fn removing_row(&self, list: &Key, id: &str) -> Edit {
-        let row = list.under(id);
+        self.taking_out(&list.under(id))
+    }
+
+    /// The edit that takes out all that stands below a key.
+    pub(crate) fn taking_out(&self, above: &Key) -> Edit {
         Edit(
-            self.below(&row)
+            self.below(above)
                 .map(|(key, entry)| Change {
                     key: key.clone(),
                     old: Some(entry.clone()),

@@ -50,7 +50,6 @@ mod icon;
 mod keypad;
 pub mod keypad_text;
 mod mathml;
-mod money_back;
 mod money_working;
 mod motif;
 mod paste;

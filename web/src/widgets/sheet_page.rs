@@ -1,7 +1,6 @@
 //! The layout every sheet shares: band, entries, and beside them the drawing, the working or the keypad.
 
 use super::icon::{Icon, icon};
-use super::money_back::MoneyBackPanel;
 use super::money_working::MoneyWorkingPanel;
 use super::{
     AnswerBand, DrawingFrame, Keypad, OtherAnswers, Remarks, Which, WorkBackPanel, WorkingPanel,
@@ -38,7 +37,6 @@ enum Side {
     Working(String),
     WorkBack,
     MoneyWorking(String),
-    MoneyBack,
     Keypad,
 }
 
@@ -60,9 +58,6 @@ fn side(state: &State, sheet: &str) -> Side {
         }
         Panel::Working(id) if of_sheet(id) && is_money(state, id) => {
             Side::MoneyWorking(id.to_string())
-        }
-        Panel::WorkBack(back) if of_sheet(&back.result) && is_money(state, &back.result) => {
-            Side::MoneyBack
         }
         Panel::WorkBack(back) if of_sheet(&back.result) => Side::WorkBack,
         _ => Side::Drawing,
@@ -112,7 +107,6 @@ pub fn SheetPage(props: &SheetPageProps) -> Html {
         Side::Working(id) => html! { <WorkingPanel {id} /> },
         Side::WorkBack => html! { <WorkBackPanel /> },
         Side::MoneyWorking(id) => html! { <MoneyWorkingPanel {id} /> },
-        Side::MoneyBack => html! { <MoneyBackPanel /> },
         Side::Drawing => html! { <Plates plates={props.plates} /> },
     };
     html! {

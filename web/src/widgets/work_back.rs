@@ -1,28 +1,30 @@
-//! A result turned round: the figure that is wanted, the entry that may change, and what it then must be.
+//! A result turned round: what is wanted, the entry that may change, and what it then must be.
+
+mod amount;
+mod figure;
 
 use super::icon::{Icon, icon};
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
-use crate::shown::{plain, written};
+use crate::shown::{Written, answer_of};
 use crate::state::{Action, Panel, State, WorkBack};
 use crate::words::{self, Tongue, filled, frame};
-use buildbook::{Edit, Key, WorkBackError, field_of};
+use buildbook::{Edit, Key};
 use gloo_timers::callback::Timeout;
-use measure::{Ask, Figure};
+use measure::Figure;
 use yew::prelude::*;
 
 /// How long a hand rests before the search begins.
 const REST: u32 = 300;
-
-/// How many entries are offered to change.
-const OFFERED: usize = 6;
 
 /// What the panel shows of the state.
 #[derive(Clone, PartialEq)]
 struct Slice {
     back: WorkBack,
     told: String,
-    now: Figure,
-    /// The number entries the result rests on, those with the greatest say first.
+    now: Written,
+    /// The figure in full: a change too small to show is searched for again. An amount of money has none.
+    figure: Option<Figure>,
+    /// The entries that may change, those with the greatest say first.
     entries: Vec<(Key, String)>,
 }
 
@@ -30,37 +32,40 @@ fn slice(state: &State) -> Option<Slice> {
     let Panel::WorkBack(back) = &state.view.panel else {
         return None;
     };
-    let now = state.findings.result(&back.result)?.as_ref().ok()?.clone();
     let tongue = state.settings.tongue;
-    let mut parts: Vec<(f64, Key)> = now
-        .contributions()
-        .iter()
-        .map(|part| ((part.slope * part.value).abs(), Key::from(&*part.key)))
-        .filter(|(_, key)| field_of(key).is_some_and(|field| field.number().is_some()))
-        .collect();
-    // The few that are offered are picked out one by one: a sort of the library would be ten times this code.
-    let mut entries = Vec::with_capacity(OFFERED);
-    while let Some(most) = most_telling(&parts).filter(|_| entries.len() < OFFERED) {
-        let (_, key) = parts.remove(most);
-        entries.push((key.clone(), words::entry_name(&state.book, &key, tongue)));
-    }
+    let figure = state.findings.result(&back.result);
+    let figure = figure.and_then(|figure| figure.as_ref().ok()).cloned();
+    let entries = match &figure {
+        Some(figure) => figure::entries(figure),
+        None => amount::entries(state, &back.result),
+    };
+    let named = |key: Key| {
+        let name = words::entry_name(&state.book, &key, tongue);
+        (key, name)
+    };
     Some(Slice {
         told: words::result(&state.book, &back.result, tongue),
-        entries,
+        now: answer_of(state, &back.result)?.ok()?,
+        figure,
+        entries: entries.into_iter().map(named).collect(),
         back: back.clone(),
-        now,
     })
 }
 
-/// Where the entry with the greatest say stands, the first of equals.
-fn most_telling(parts: &[(f64, Key)]) -> Option<usize> {
-    let mut most: Option<usize> = None;
-    for (at, (say, _)) in parts.iter().enumerate() {
-        if most.is_none_or(|known| *say > parts[known].0) {
-            most = Some(at);
+impl Slice {
+    /// The entry that was chosen to change, else the first.
+    fn chosen(&self) -> Option<&Key> {
+        let first = || self.entries.first().map(|(key, _)| key);
+        self.back.entry.as_ref().or_else(first)
+    }
+
+    /// The answer as it is: that money is exact goes without saying.
+    fn now_said(&self) -> String {
+        match self.figure {
+            Some(_) => self.now.whole(),
+            None => self.now.value.clone(),
         }
     }
-    most
 }
 
 /// What came of the search.
@@ -68,85 +73,28 @@ fn most_telling(parts: &[(f64, Key)]) -> Option<usize> {
 enum Outcome {
     /// Nothing asked yet, or what was asked cannot be read.
     Open(Option<String>),
-    /// The entry, what it is then, and the edit that puts it in.
+    /// The entry as it then is, and the edit that puts it in.
     Found {
         said: String,
-        reached: String,
+        /// What comes of it, where that is not quite what was wanted.
+        reached: Option<String>,
         edit: Edit,
         others: Vec<String>,
-        met: bool,
     },
     /// It cannot be reached; the nearest.
     Missed(String),
 }
 
-/// The wanted figure as a number; what is wrong with it as a sentence.
-fn wanted(state: &State, text: &str, now: &Figure) -> Result<f64, Option<String>> {
-    if text.trim().is_empty() {
-        return Err(None);
-    }
-    let manner = state.settings.manner();
-    let ask = Ask {
-        whole: false,
-        signed: true,
-        ..Ask::of(now.kind(), &manner)
-    };
-    measure::read(text, &ask)
-        .map(|reading| reading.value)
-        .map_err(|error| {
-            let fault = words::entry::fault(&error.into(), &manner, state.settings.tongue);
-            Some(fault.said)
-        })
-}
-
 fn outcome(state: &State, found: &Slice) -> Outcome {
-    let Some(key) = found
-        .back
-        .entry
-        .clone()
-        .or_else(|| found.entries.first().map(|(key, _)| key.clone()))
-    else {
+    let Some(key) = found.chosen() else {
         return Outcome::Open(None);
     };
-    let aim = match wanted(state, &found.back.wanted, &found.now) {
-        Ok(aim) => aim,
-        Err(why) => return Outcome::Open(why),
-    };
-    let manner = state.settings.manner();
-    let kind = found.now.kind();
-    match buildbook::work_back(
-        &state.book,
-        &state.findings,
-        &found.back.result,
-        &key,
-        aim,
-        &manner,
-    ) {
-        Ok(back) => {
-            let entry_kind = field_of(&key)
-                .and_then(|field| field.number())
-                .map(|number| number.kind);
-            let value =
-                |si: f64| entry_kind.map_or_else(String::new, |kind| plain(si, kind, &manner));
-            Outcome::Found {
-                said: back.figure.as_ref().map_or_else(
-                    || value(back.value),
-                    |figure| written(figure, &manner).whole(),
-                ),
-                reached: written(&back.result, &manner).whole(),
-                others: back.others.iter().map(|other| value(*other)).collect(),
-                edit: back.edit,
-                met: back.met,
-            }
-        }
-        Err(WorkBackError::NoRoot { reached, .. }) => {
-            let nearest = plain(reached, kind, &manner);
-            Outcome::Missed(filled(
-                state.settings.tongue.say(frame::CANNOT_REACH),
-                &[nearest],
-            ))
-        }
-        Err(_) => Outcome::Missed(state.settings.tongue.say(frame::NO_ANSWER).to_owned()),
+    if found.back.wanted.trim().is_empty() {
+        return Outcome::Open(None);
+    }
+    match &found.figure {
+        Some(now) => figure::outcome(state, found, now, key),
+        None => amount::outcome(state, found, key),
     }
 }
 
@@ -174,8 +122,13 @@ pub fn WorkBackPanel() -> Html {
             <div class="panel-head"><h2>{ tongue.say(frame::WORK_BACK) }{ ": " }{ &found.told }</h2></div>
             <div class="want">
                 { want(&found, &desk, tongue) }
-                { entries(&found, &desk, tongue) }
-                { result(&reached, &found, &desk, tongue) }
+                if found.figure.is_none() {
+                    { result(&reached, &found, &desk, tongue) }
+                    { entries(&found, &desk, tongue) }
+                } else {
+                    { entries(&found, &desk, tongue) }
+                    { result(&reached, &found, &desk, tongue) }
+                }
             </div>
         </section>
     }
@@ -188,8 +141,6 @@ fn update(desk: &Desk, back: &WorkBack, change: impl FnOnce(&mut WorkBack)) {
 }
 
 fn want(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
-    let manner = desk.state().settings.manner();
-    let shown = written(&found.now, &manner);
     let (desk, back) = (desk.clone(), found.back.clone());
     let input = Callback::from(move |event: InputEvent| {
         if let Some(field) = event.target_dyn_into::<web_sys::HtmlInputElement>() {
@@ -200,28 +151,26 @@ fn want(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
         <div class="row">
             <label class="row-label" for="wanted">
                 { tongue.say(frame::I_WANT) }
-                <small>{ filled(tongue.say(frame::NOW_IT_IS), &[shown.whole()]) }</small>
+                <small>{ filled(tongue.say(frame::NOW_IT_IS), &[found.now_said()]) }</small>
             </label>
             <div class="row-value">
                 <input id="wanted" class="field" type="text" inputmode="decimal" autocomplete="off" spellcheck="false"
-                    value={found.back.wanted.to_string()} placeholder={shown.value} oninput={input} />
-                <span class="row-tail"><span class="unit">{ shown.unit }</span></span>
+                    value={found.back.wanted.to_string()} placeholder={found.now.value.clone()} oninput={input} />
+                if found.figure.is_some() {
+                    <span class="row-tail"><span class="unit">{ &found.now.unit }</span></span>
+                }
             </div>
         </div>
     }
 }
 
 fn entries(found: &Slice, desk: &Desk, tongue: Tongue) -> Html {
-    let chosen = found
-        .back
-        .entry
-        .clone()
-        .or_else(|| found.entries.first().map(|(key, _)| key.clone()));
+    let chosen = found.chosen();
     let keys = found.entries.iter().map(|(key, name)| {
         let (desk, back, to) = (desk.clone(), found.back.clone(), key.clone());
         html! {
             <button key={key.to_string()} type="button" role="radio" class="choice" data-do={format!("by {key}")}
-                aria-checked={if chosen.as_ref() == Some(key) { "true" } else { "false" }}
+                aria-checked={if chosen == Some(key) { "true" } else { "false" }}
                 onclick={Callback::from(move |_| update(&desk, &back, |back| back.entry = Some(to.clone())))}>
                 { name }
             </button>
@@ -241,11 +190,7 @@ fn result(outcome: &Outcome, found: &Slice, desk: &Desk, tongue: Tongue) -> Html
         Callback::from(move |_| desk.send(Action::Panel(Panel::Drawing)))
     };
     let name = found
-        .back
-        .entry
-        .as_ref()
-        .or_else(|| found.entries.first().map(|(key, _)| key));
-    let name = name
+        .chosen()
         .map(|key| words::label(key.as_str(), tongue))
         .unwrap_or_default();
     let (said, take) = match outcome {
@@ -259,7 +204,6 @@ fn result(outcome: &Outcome, found: &Slice, desk: &Desk, tongue: Tongue) -> Html
             reached,
             edit,
             others,
-            met,
         } => {
             let several = (!others.is_empty()).then(|| {
                 format!(
@@ -272,7 +216,7 @@ fn result(outcome: &Outcome, found: &Slice, desk: &Desk, tongue: Tongue) -> Html
                 <div role="status">
                     <p>{ filled(tongue.say(frame::THEN_ENTRY_IS), &[name]) }</p>
                     <p class="got" data-do="worked-back">{ said }</p>
-                    if !*met { <p class="muted">{ reached }</p> }
+                    if let Some(reached) = reached { <p class="muted">{ reached }</p> }
                     if let Some(several) = several { <p class="muted">{ several }</p> }
                 </div>
             };

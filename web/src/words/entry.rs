@@ -84,16 +84,21 @@ fn part(why: &EntryProblem, manner: &Manner) -> Vec<String> {
     }
 }
 
-fn of_number(error: &EntryError, manner: &Manner, tongue: Tongue) -> Fault {
-    let said = filled(tongue.say(problem(&error.why)), &part(&error.why, manner));
+/// A fault at these characters that ends in a right example.
+fn ending_in(example: &String, said: String, at: Range<usize>, tongue: Tongue) -> Fault {
     let example = filled(
         tongue.say(super::frame::FOR_EXAMPLE),
-        std::slice::from_ref(&error.example),
+        std::slice::from_ref(example),
     );
     Fault {
-        at: Some(error.at.clone()),
+        at: Some(at),
         said: format!("{said} {example}"),
     }
+}
+
+fn of_number(error: &EntryError, manner: &Manner, tongue: Tongue) -> Fault {
+    let said = filled(tongue.say(problem(&error.why)), &part(&error.why, manner));
+    ending_in(&error.example, said, error.at.clone(), tongue)
 }
 
 /// What is wrong with an amount of money or an exact number.
@@ -124,14 +129,7 @@ fn money_problem(why: &MoneyFault, tongue: Tongue) -> String {
 
 fn of_money(error: &MoneyEntryError, tongue: Tongue) -> Fault {
     let said = money_problem(&error.why, tongue);
-    let example = filled(
-        tongue.say(super::frame::FOR_EXAMPLE),
-        std::slice::from_ref(&error.example),
-    );
-    Fault {
-        at: Some(error.at.clone()),
-        said: format!("{said} {example}"),
-    }
+    ending_in(&error.example, said, error.at.clone(), tongue)
 }
 
 fn of_trade(error: &TradeError, tongue: Tongue) -> Fault {

@@ -1,10 +1,10 @@
 //! axe-core, which looks at a page as somebody does who cannot see it well: for the browser tests, where npm is there.
 
 use std::path::PathBuf;
-use std::process::Command;
 
 use crate::places;
-use crate::steps::{on_path, run_quietly, say, step};
+use crate::setup::build_tools::npm_install;
+use crate::steps::{on_path, say, step};
 
 /// The npm package and its version.
 const AXE: &str = "axe-core@4.14.1";
@@ -19,21 +19,7 @@ pub fn axe() -> Option<PathBuf> {
     }
     let installed = on_path("npm").is_some()
         && step("axe-core, for the browser tests", || {
-            std::fs::create_dir_all(&folder).map_err(|error| error.to_string())?;
-            run_quietly(
-                Command::new("npm")
-                    .args([
-                        "install",
-                        "--no-save",
-                        "--no-audit",
-                        "--no-fund",
-                        "--ignore-scripts",
-                    ])
-                    .arg("--prefix")
-                    .arg(&folder)
-                    .arg(AXE)
-                    .current_dir(&folder),
-            )
+            npm_install(AXE, &folder)
         })
         .is_ok();
     if installed && script.is_file() {

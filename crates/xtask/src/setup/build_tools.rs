@@ -128,27 +128,32 @@ fn optimiser_version(text: &str) -> Option<u32> {
     text.split_whitespace().find_map(|word| word.parse().ok())
 }
 
+/// Puts a package of the npm registry into a folder of its own; nothing of it is run.
+pub(super) fn npm_install(package: &str, folder: &Path) -> Result<(), String> {
+    std::fs::create_dir_all(folder).map_err(|error| error.to_string())?;
+    run_quietly(
+        Command::new("npm")
+            .args([
+                "install",
+                "--no-save",
+                "--no-audit",
+                "--no-fund",
+                "--ignore-scripts",
+            ])
+            .arg("--prefix")
+            .arg(folder)
+            .arg(package)
+            .current_dir(folder),
+    )
+}
+
 fn install_binaryen() -> bool {
     if on_path("node").is_none() || on_path("npm").is_none() {
         return false;
     }
     let installed = step("wasm-opt, for Node", || {
         let folder = places::tools().join("binaryen");
-        std::fs::create_dir_all(&folder).map_err(|error| error.to_string())?;
-        run_quietly(
-            Command::new("npm")
-                .args([
-                    "install",
-                    "--no-save",
-                    "--no-audit",
-                    "--no-fund",
-                    "--ignore-scripts",
-                ])
-                .arg("--prefix")
-                .arg(&folder)
-                .arg(BINARYEN)
-                .current_dir(&folder),
-        )?;
+        npm_install(BINARYEN, &folder)?;
         write_wrapper()
     });
     if let Err(why) = &installed {

@@ -4,16 +4,20 @@
 //! from the first to the second. A pattern is taken off ([`frame`], [`fix`]), moved ([`mirror_line`], [`rigid_fit`],
 //! [`Move`]) and set out again ([`arcs`], [`lands`]).
 
+mod apart;
 mod fit;
 mod fix;
 mod frame;
 mod hole;
 mod mirror;
 mod normal;
+mod outline;
 mod patch;
 mod point;
 mod setting_out;
+mod shape;
 
+pub use apart::{land_between, land_to_edge, usual_edge, usual_land};
 pub use fit::{Fit, Move, rigid_fit};
 pub use fix::{Check, Ellipse, Fix, Sight, error_ellipse, fix};
 pub use frame::{Side, frame};
@@ -21,6 +25,8 @@ pub use hole::{
     Circle, Reach, arc_over_chord, centre_distance, chord_of_arc, circle_through, slanted_length,
 };
 pub use mirror::{MirrorLine, mirror_line, mirrored};
+pub use outline::{Arc, Corner, Outline, Piece};
 pub use patch::{Patch, patch, slug_diameter};
 pub use point::Point;
 pub use setting_out::{Land, LandVerdict, arcs, land, offsets, swing};
+pub use shape::{Form, Placed, Shape};

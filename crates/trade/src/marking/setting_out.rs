@@ -68,6 +68,11 @@ pub enum LandVerdict {
 #[must_use]
 pub fn land(a: (&Point, &Length), b: (&Point, &Length), least: &Length) -> Land {
     let left = (a.0.distance(b.0) - a.1 / 2.0 - b.1 / 2.0).of_kind(Kind::Length);
+    judged(left, least)
+}
+
+/// What is left, judged against the least that may be.
+pub(super) fn judged(left: Length, least: &Length) -> Land {
     let verdict = if left.value() <= 0.0 {
         LandVerdict::Clash
     } else {

@@ -230,3 +230,118 @@ proptest! {
         ));
     }
 }
+
+#[test]
+fn the_schedule_marks_and_pilots_everything_before_it_opens_anything_and_small_before_large() {
+    let column = Shape::round(mm(62.0)).unwrap();
+    let bolt = Shape::round(mm(9.0)).unwrap();
+    let slot = Shape::slot(mm(30.0), mm(9.0)).unwrap();
+    let stud = Shape::stud(mm(8.0)).unwrap();
+    let foot = Shape::bracket(mm(40.0), mm(30.0)).unwrap();
+    let steps = drill_schedule(&[&column, &bolt, &slot, &stud, &foot], &mm(1.2), &mm(3.0));
+    let plan: Vec<(Tool, Vec<(usize, usize)>)> = steps
+        .iter()
+        .map(|step| (step.tool, step.at.clone()))
+        .collect();
+    assert_eq!(
+        plan,
+        [
+            (Tool::Scriber, vec![(4, 1)]),
+            (Tool::CentrePunch, vec![(0, 1), (1, 1), (2, 2), (3, 1)]),
+            (Tool::Pilot, vec![(0, 1), (1, 1), (2, 2)]),
+            (Tool::StepDrill, vec![(1, 1), (2, 2)]),
+            (Tool::HoleSaw, vec![(0, 1)]),
+            (Tool::Cutter, vec![(2, 1)]),
+            (Tool::File, vec![(2, 1)]),
+            (Tool::Finish, vec![(0, 1), (1, 1), (2, 1)]),
+        ]
+    );
+    let sizes: Vec<f64> = steps
+        .iter()
+        .filter_map(|step| step.size.as_ref())
+        .map(|size| size.value() * 1e3)
+        .collect();
+    assert!(near(sizes[0], 3.0, 1e-9) && near(sizes[1], 9.0, 1e-9) && near(sizes[2], 62.0, 1e-9));
+}
+
+#[test]
+fn in_plate_a_twist_drill_serves_to_13_mm_and_a_hole_that_no_saw_makes_is_cut_and_filed() {
+    assert_eq!(round_tool(&mm(11.0), &mm(6.0)), Tool::Drill);
+    assert_eq!(round_tool(&mm(11.0), &mm(1.2)), Tool::StepDrill);
+    assert_eq!(round_tool(&mm(25.0), &mm(6.0)), Tool::HoleSaw);
+    let huge = Shape::round(mm(200.0)).unwrap();
+    let tools: Vec<Tool> = drill_schedule(&[&huge], &mm(1.0), &mm(3.0))
+        .iter()
+        .map(|step| step.tool)
+        .collect();
+    assert_eq!(
+        tools,
+        [
+            Tool::CentrePunch,
+            Tool::Pilot,
+            Tool::Cutter,
+            Tool::File,
+            Tool::Finish
+        ]
+    );
+}
+
+#[test]
+fn a_plate_for_a_round_hole_is_the_disc_for_it() {
+    let (disc, plate) = (
+        patch(&mm(62.0), &mm(0.8)).unwrap(),
+        plate(&Shape::round(mm(62.0)).unwrap(), &mm(0.8)).unwrap(),
+    );
+    assert!(near(disc.sheet.value(), plate.sheet.value(), 1e-12));
+    assert!(near(disc.weld.value(), plate.weld.value(), 1e-12));
+}
+
+#[test]
+fn a_gap_that_leaves_no_plate_and_what_is_no_hole_get_none() {
+    assert!(plate(&Shape::slot(mm(30.0), mm(4.0)).unwrap(), &mm(2.1)).is_err());
+    assert!(plate(&Shape::stud(mm(30.0)).unwrap(), &mm(0.8)).is_err());
+}
+
+#[test]
+fn a_slug_of_a_hole_of_the_same_size_is_too_small_by_its_kerf_and_from_a_larger_hole_it_fills() {
+    let hole = Shape::round(mm(60.0)).unwrap();
+    let same = swap(&hole, &mm(1.6), &hole, &mm(0.8), &mm(1.2));
+    assert!(matches!(same, Swap::TooSmall(gap) if near(gap.value(), 0.0016, 1e-12)));
+    let larger = Shape::round(mm(61.5)).unwrap();
+    assert!(
+        matches!(swap(&larger, &mm(1.6), &hole, &mm(0.8), &mm(1.2)), Swap::Fills(gap) if near(gap.value(), 0.00085, 1e-12))
+    );
+    let tight = Shape::round(mm(62.5)).unwrap();
+    assert!(matches!(
+        swap(&tight, &mm(1.6), &hole, &mm(0.8), &mm(1.2)),
+        Swap::Dress(_)
+    ));
+    let slot = Shape::slot(mm(62.0), mm(10.0)).unwrap();
+    assert!(matches!(
+        swap(&slot, &mm(1.6), &hole, &mm(0.8), &mm(1.2)),
+        Swap::NotAlike
+    ));
+}
+
+#[test]
+fn a_thinner_cut_from_the_same_shape_fills_it() {
+    // A thin cut-off disc, or a laser, leaves no more than the weld wants anyway.
+    let opening = Shape::rectangle(mm(120.0), mm(60.0), mm(6.0)).unwrap();
+    assert!(matches!(
+        swap(&opening, &mm(1.0), &opening, &mm(0.8), &mm(1.2)),
+        Swap::Fills(_)
+    ));
+}
+
+#[test]
+fn a_hole_can_be_off_by_its_ellipse_and_the_drilling_and_a_bolt_tolerates_half_its_clearance() {
+    assert!(near(
+        worst_error(&Point::exact(0.3, 0.2), &mm(0.5)).value(),
+        0.0005,
+        1e-12
+    ));
+    let bolt = bolt_through(&mm(9.0)).unwrap();
+    assert!(near(bolt.value(), 0.008, 1e-12));
+    assert!(near(tolerated(&mm(9.0), &bolt).value(), 0.0005, 1e-12));
+    assert!(bolt_through(&mm(62.0)).is_none());
+}

@@ -20,6 +20,7 @@ pub mod marking;
 pub mod measure;
 pub mod paint;
 pub mod springs;
+pub mod templates;
 pub mod torque;
 
 pub use check::{Check, CheckFile, Held};
@@ -58,6 +59,11 @@ pub const SUBJECTS: &[Subject] = &[
         name: "marking",
         least: 30,
         computed: marking::computed,
+    },
+    Subject {
+        name: "templates",
+        least: 30,
+        computed: templates::computed,
     },
     Subject {
         name: "conversion",

@@ -1,0 +1,74 @@
+"""Recomputes the `library` checks of templates.toml with Shapely. Millimetres throughout."""
+
+import numpy as np
+from recompute import compare
+from shapely import affinity
+from shapely.geometry import LineString, Point, Polygon, box
+
+ROUND = 4096  # chords to a quarter of a circle
+
+
+def about_centre(shape):
+    """The shape about its own centre, as Shapely knows it."""
+    form, sizes = shape["form"], shape["sizes"]
+    if form == "round":
+        return Point(0, 0).buffer(sizes[0] / 2, quad_segs=ROUND)
+    if form == "slot":
+        half = (sizes[0] - sizes[1]) / 2
+        return LineString([(-half, 0), (half, 0)]).buffer(sizes[1] / 2, quad_segs=ROUND)
+    if form == "rectangle":
+        x, y, corner = sizes[0] / 2 - sizes[2], sizes[1] / 2 - sizes[2], sizes[2]
+        core = box(-x, -y, x, y)
+        return core.buffer(corner, quad_segs=ROUND) if corner else core
+    if form == "d_hole":
+        radius = sizes[0] / 2
+        return Point(0, 0).buffer(radius, quad_segs=ROUND) & box(-2 * radius, -2 * radius, sizes[1] - radius, 2 * radius)
+    if form == "bracket":
+        return LineString([(sizes[0], 0), (0, 0), (0, sizes[1])])
+    return Polygon(np.reshape(sizes, (-1, 2)))
+
+
+def in_place(shape):
+    """Mirrored in x first, then turned, then shifted."""
+    there = about_centre(shape)
+    if shape["mirrored"]:
+        there = affinity.scale(there, 1, -1, origin=(0, 0))
+    there = affinity.rotate(there, shape["turn"], origin=(0, 0))
+    return affinity.translate(there, *shape["at"])
+
+
+def outline(inputs):
+    """Area, edge, and the box in place: lowest x and y, highest x and y."""
+    there = in_place(inputs["shape"][0])
+    return [there.area, there.length, *there.bounds]
+
+
+def offset(inputs):
+    """Area and edge of the parallel outline: arcs about the corners, but the circle and the flat of a D-hole moved apart."""
+    shape, by = inputs["shape"][0], inputs["by"]
+    if shape["form"] == "d_hole":
+        diameter, across = shape["sizes"]
+        there = about_centre({"form": "d_hole", "sizes": [diameter + 2 * by, across + 2 * by]})
+    else:
+        there = in_place(shape).buffer(by, quad_segs=ROUND)
+    return [there.area, there.length]
+
+
+def apart(inputs):
+    """The least distance of two outlines."""
+    return in_place(inputs["a"][0]).distance(in_place(inputs["b"][0]))
+
+
+def to_edge(inputs):
+    """The least distance to a straight edge."""
+    return in_place(inputs["shape"][0]).distance(LineString(inputs["edge"]))
+
+
+def plate(inputs):
+    """The plate inside the gap, and the edge along the middle of it."""
+    there, gap = in_place(inputs["shape"][0]), inputs["gap"]
+    return [there.buffer(-gap, quad_segs=ROUND).area, there.buffer(-gap / 2, quad_segs=ROUND).length]
+
+
+if __name__ == "__main__":
+    compare("templates", {"outline": outline, "offset": offset, "apart": apart, "to_edge": to_edge, "plate": plate})

@@ -83,42 +83,54 @@ pub fn use_desk() -> Option<Desk> {
     use_context::<Desk>()
 }
 
+/// Tells whether what was drawn differs from what the state now says.
+type Differs = Rc<dyn Fn(&State) -> bool>;
+
+/// The state; the component is drawn again when `differs` says so. `differs` is made anew for each drawing, since it knows what was drawn.
+#[hook]
+fn use_told(desk: Option<Desk>, differs: Option<Differs>) {
+    let again = use_force_update();
+    // The listener lives longer than one drawing.
+    let asked = use_mut_ref(|| None::<Differs>);
+    *asked.borrow_mut() = differs;
+    use_effect_with(desk, move |desk| {
+        let held = desk.clone();
+        let number = desk.as_ref().map(|desk| {
+            let told = desk.clone();
+            desk.listen(move || {
+                let differs = asked.borrow().clone();
+                if differs.is_some_and(|differs| differs(&told.state())) {
+                    again.force_update();
+                }
+            })
+        });
+        move || {
+            if let (Some(desk), Some(number)) = (held, number) {
+                desk.leave(number);
+            }
+        }
+    });
+}
+
 /// A slice of the state; the component is drawn again when it is no longer equal to what it was.
 ///
-/// `None` when there is no desk above, which does not happen within the app.
+/// `None` when there is no desk above, which does not happen within the app. Little of it is made anew for each kind of slice, which keeps
+/// the program small.
 #[hook]
 pub fn use_slice<T: PartialEq + 'static>(slice: impl Fn(&State) -> T + 'static) -> Option<T> {
-    let desk = use_context::<Desk>();
-    let again = use_force_update();
-    let slice: Rc<dyn Fn(&State) -> T> = Rc::new(slice);
-    // What was drawn, and how it is got: the listener below lives longer than one drawing.
-    let shown = use_mut_ref(|| None::<Rc<dyn Fn(&State) -> T>>);
-    let drawn = use_mut_ref(|| None::<T>);
-    *shown.borrow_mut() = Some(Rc::clone(&slice));
-    {
-        let (shown, drawn) = (Rc::clone(&shown), Rc::clone(&drawn));
-        use_effect_with(desk.clone(), move |desk| {
-            let held = desk.clone();
-            let number = desk.as_ref().map(|desk| {
-                let told = desk.clone();
-                desk.listen(move || {
-                    let slice = shown.borrow().clone();
-                    let now = slice.map(|slice| slice(&told.state()));
-                    if *drawn.borrow() != now {
-                        *drawn.borrow_mut() = now;
-                        again.force_update();
-                    }
-                })
-            });
-            move || {
-                if let (Some(desk), Some(number)) = (held, number) {
-                    desk.leave(number);
-                }
-            }
-        });
-    }
-    let now = desk.as_ref().map(|desk| slice(&desk.state()));
-    *drawn.borrow_mut() = desk.as_ref().map(|desk| slice(&desk.state()));
+    let desk = use_desk();
+    let state = desk.as_ref().map(Desk::state);
+    let now = state.as_deref().map(&slice);
+    let differs = state.map(|state| -> Differs {
+        let drawn = RefCell::new(slice(&state));
+        Rc::new(move |state| {
+            let now = slice(state);
+            let differs = *drawn.borrow() != now;
+            drawn.replace(now);
+            differs
+        })
+    });
+    use_told(desk, differs);
     now
 }
 

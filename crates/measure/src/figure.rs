@@ -15,7 +15,7 @@ use crate::{Kind, Source, Unit};
 pub struct Figure {
     node: Rc<Node>,
     kind: Kind,
-    spread: Rc<OnceCell<Spread>>,
+    spread: OnceCell<Rc<Spread>>,
 }
 
 /// An entry's share of a result's ±.
@@ -24,7 +24,7 @@ pub struct Share {
     /// The entry's key.
     pub key: Rc<str>,
     /// The symbol that the working shows for it.
-    pub symbol: Rc<str>,
+    pub symbol: &'static str,
     /// Its part of the squared ±, from 0 to 1.
     pub fraction: f64,
     /// Whether the entry's ± was assumed, not typed.
@@ -59,7 +59,7 @@ impl Figure {
         Self {
             node,
             kind,
-            spread: Rc::default(),
+            spread: OnceCell::new(),
         }
     }
 
@@ -88,7 +88,7 @@ impl Figure {
     }
 
     fn spread(&self) -> &Spread {
-        self.spread.get_or_init(|| Spread::of(&self.node))
+        self.spread.get_or_init(|| Rc::new(Spread::of(&self.node)))
     }
 
     /// How far above the value the truth can lie (95 %, SI).
@@ -119,7 +119,7 @@ impl Figure {
             .filter(|part| part.weight() > 0.0 && whole > 0.0)
             .map(|part| Share {
                 key: Rc::clone(&part.key),
-                symbol: Rc::clone(&part.symbol),
+                symbol: part.symbol,
                 fraction: part.weight() / whole,
                 assumed: part.stated == crate::Stated::Assumed,
             })

@@ -1,6 +1,6 @@
 //! One step of a calculation: what was done, with what, and what came out.
 
-use std::cell::{Cell, OnceCell};
+use std::cell::{Cell, OnceCell, RefCell};
 use std::rc::Rc;
 
 use crate::unit::Powers;
@@ -13,7 +13,7 @@ pub(crate) struct Node {
     pub op: Op,
     pub args: Args,
     pub powers: Powers,
-    pub symbol: Option<Rc<str>>,
+    pub symbol: Option<&'static str>,
     pub kind: Option<Kind>,
     pub source: Option<&'static Source>,
     /// Where the step stands in an order that is being made; nought outside of that.
@@ -63,29 +63,6 @@ impl From<[Rc<Node>; 2]> for Args {
 impl From<Vec<Rc<Node>>> for Args {
     fn from(many: Vec<Rc<Node>>) -> Self {
         Self::Many(Rc::new(many))
-    }
-}
-
-impl Args {
-    /// Moves to `waiting` those arguments that nobody else uses and that have arguments themselves; the others end here.
-    fn part(self, waiting: &mut Vec<Node>) {
-        let mut keep = |arg: Rc<Node>| {
-            if !arg.args.is_empty()
-                && let Ok(node) = Rc::try_unwrap(arg)
-            {
-                waiting.push(node);
-            }
-        };
-        match self {
-            Self::None => {}
-            Self::One(one) => one.into_iter().for_each(keep),
-            Self::Two(two) => two.into_iter().for_each(keep),
-            Self::Many(many) => {
-                if let Ok(many) = Rc::try_unwrap(many) {
-                    many.into_iter().for_each(&mut keep);
-                }
-            }
-        }
     }
 }
 
@@ -166,14 +143,36 @@ impl TableOf {
     }
 }
 
-/// Takes long chains apart step by step: dropping them by recursion would exhaust the stack.
+thread_local! {
+    /// How many steps are being dropped within one another.
+    static DEPTH: Cell<u32> = const { Cell::new(0) };
+    /// Steps whose arguments wait until those that are being dropped are gone.
+    static WAITING: RefCell<Vec<Args>> = const { RefCell::new(Vec::new()) };
+}
+
+/// Steps are dropped within one another only so far, and from there on one after another.
+const DEEPEST: u32 = 64;
+
+/// Takes long chains apart piece by piece: dropping them by recursion alone would exhaust the stack.
 impl Drop for Node {
     fn drop(&mut self) {
-        let mut waiting = Vec::new();
-        core::mem::take(&mut self.args).part(&mut waiting);
-        while let Some(mut node) = waiting.pop() {
-            core::mem::take(&mut node.args).part(&mut waiting);
+        if self.args.is_empty() {
+            return;
         }
+        let args = core::mem::take(&mut self.args);
+        let depth = DEPTH.get();
+        if depth == DEEPEST {
+            WAITING.with_borrow_mut(|waiting| waiting.push(args));
+            return;
+        }
+        DEPTH.set(depth + 1);
+        drop(args);
+        if depth == 0 {
+            while let Some(args) = WAITING.with_borrow_mut(Vec::pop) {
+                drop(args);
+            }
+        }
+        DEPTH.set(depth);
     }
 }
 

@@ -77,7 +77,7 @@ impl<D: Dimension> Quantity<D> {
     /// An entry of the user, under its key, with the symbol that the working shows.
     pub fn entry(
         key: impl Into<Rc<str>>,
-        symbol: impl Into<Rc<str>>,
+        symbol: &'static str,
         kind: Kind,
         reading: &Reading,
     ) -> Self {
@@ -89,7 +89,7 @@ impl<D: Dimension> Quantity<D> {
             stated: reading.stated,
         };
         let mut node = Node::new(reading.value, Op::Entry(leaf), [], D::POWERS);
-        node.symbol = Some(symbol.into());
+        node.symbol = Some(symbol);
         node.kind = Some(kind);
         Self::from_node(node)
     }
@@ -110,7 +110,7 @@ impl<D: Dimension> Quantity<D> {
     #[must_use]
     pub fn constant(symbol: &'static str, si: f64, kind: Kind, source: &'static Source) -> Self {
         let mut node = Node::new(si, Op::Constant, [], D::POWERS);
-        node.symbol = Some(symbol.into());
+        node.symbol = Some(symbol);
         node.kind = Some(kind);
         node.source = Some(source);
         Self::from_node(node)
@@ -142,8 +142,7 @@ impl<D: Dimension> Quantity<D> {
 
     /// The same quantity under a symbol of its own, which gives it a line in the working.
     #[must_use]
-    pub fn called(self, symbol: impl Into<Rc<str>>) -> Self {
-        let symbol = symbol.into();
+    pub fn called(self, symbol: &'static str) -> Self {
         self.changed(|node| node.symbol = Some(symbol))
     }
 

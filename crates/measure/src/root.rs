@@ -55,14 +55,14 @@ impl<D: Dimension> Quantity<D> {
         let slope = slope_by(&remainder.node, &unknown.node);
         let args = [Rc::clone(&remainder.node)];
         let mut node = Node::new(place, Op::Solved { slope }, args, D::POWERS);
-        node.symbol = Some(symbol.into());
+        node.symbol = Some(symbol);
         Self::from_node(node)
     }
 }
 
 fn unknown<D: Dimension>(symbol: &'static str, place: f64) -> Quantity<D> {
     let mut node = Node::new(place, Op::Unknown, [], D::POWERS);
-    node.symbol = Some(symbol.into());
+    node.symbol = Some(symbol);
     Quantity::from_node(node)
 }
 

@@ -11,7 +11,7 @@ pub struct Contribution {
     /// The entry's key.
     pub key: Rc<str>,
     /// The symbol that the working shows for it.
-    pub symbol: Rc<str>,
+    pub symbol: &'static str,
     /// The entry's value (SI).
     pub value: f64,
     /// How far above its value the entry can lie (95 %, SI).
@@ -126,7 +126,7 @@ fn record(contributions: &mut Vec<Contribution>, leaf: &Leaf, node: &Node, slope
     }
     contributions.push(Contribution {
         key: Rc::clone(&leaf.key),
-        symbol: node.symbol.clone().unwrap_or_else(|| Rc::clone(&leaf.key)),
+        symbol: node.symbol.unwrap_or_default(),
         value: node.value,
         plus: leaf.plus,
         minus: leaf.minus,

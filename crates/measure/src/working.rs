@@ -18,7 +18,7 @@ pub struct Working {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Line {
     /// The symbol of what the line finds; none where the result itself has no name.
-    pub symbol: Option<Rc<str>>,
+    pub symbol: Option<&'static str>,
     /// How it is found.
     pub formula: Expr,
     /// What it comes to (SI).
@@ -35,7 +35,7 @@ pub struct Line {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Term {
     /// Its symbol; none for a bare constant.
-    pub symbol: Option<Rc<str>>,
+    pub symbol: Option<&'static str>,
     /// The entry's key, where it is one.
     pub key: Option<Rc<str>>,
     /// Its value (SI).
@@ -124,7 +124,7 @@ fn has_line(node: &Node) -> bool {
 
 fn line(node: &Node) -> Line {
     Line {
-        symbol: node.symbol.clone(),
+        symbol: node.symbol,
         formula: formula(node),
         value: node.value,
         kind: node.kind.or_else(|| Kind::usual(node.powers)),
@@ -150,7 +150,7 @@ fn term(node: &Node) -> Expr {
         _ => None,
     };
     Expr::Term(Term {
-        symbol: node.symbol.clone(),
+        symbol: node.symbol,
         key,
         value: node.value,
         kind: node.kind.or_else(|| Kind::usual(node.powers)),

@@ -16,7 +16,8 @@ fn reading(value: f64, plus: f64, minus: f64) -> Reading {
 }
 
 fn length(key: &str, value: f64, either: f64) -> Length {
-    Length::entry(key, key, Kind::Length, &reading(value, either, either))
+    let symbol = key.to_owned().leak();
+    Length::entry(key, symbol, Kind::Length, &reading(value, either, either))
 }
 
 fn close(a: f64, b: f64) -> bool {
@@ -132,13 +133,13 @@ fn the_working_has_a_line_for_each_named_step() {
     let symbols: Vec<_> = working
         .lines
         .iter()
-        .map(|line| line.symbol.as_deref())
+        .map(|line| line.symbol)
         .collect();
     assert_eq!(symbols, [Some("i"), Some("v")]);
     let Expr::Quotient(_, by) = &working.lines[1].formula else {
         panic!("a quotient")
     };
-    assert!(matches!(&**by, Expr::Term(term) if term.symbol.as_deref() == Some("i")));
+    assert!(matches!(&**by, Expr::Term(term) if term.symbol == Some("i")));
 }
 
 #[test]

@@ -12,7 +12,7 @@ fn length(key: &str, metres: f64, either: f64) -> Length {
         stated: Stated::Typed,
         ..Reading::exact(metres, &unit::METRE)
     };
-    Length::entry(key, key, Kind::Length, &reading)
+    Length::entry(key, "l", Kind::Length, &reading)
 }
 
 fn from(datum: &Point, key: &str, metres: f64) -> Sight {

@@ -34,7 +34,7 @@ impl Inputs {
     /// As [`Inputs::reading`].
     pub fn quantity<D: Dimension>(&self, name: &str, kind: Kind) -> Result<Quantity<D>, String> {
         let reading = self.reading(name, kind)?;
-        Ok(Quantity::entry(name, name, kind, &reading))
+        Ok(Quantity::entry(name, symbol_of(name), kind, &reading))
     }
 
     /// A list of quantities, named by their place: `thickness/0`.
@@ -57,13 +57,18 @@ impl Inputs {
                 let reading = reading_of(name, text, &ask)?;
                 Ok(Quantity::entry(
                     format!("{name}/{place}"),
-                    name,
+                    symbol_of(name),
                     kind,
                     &reading,
                 ))
             })
             .collect()
     }
+}
+
+/// The name of an input as a symbol. Symbols are written down in the code; those that are read from a file live as long as the run.
+fn symbol_of(name: &str) -> &'static str {
+    name.to_owned().leak()
 }
 
 fn reading_of(name: &str, text: &str, ask: &Ask) -> Result<Reading, String> {

@@ -4,7 +4,6 @@
 //! unit in brackets: `(412.5 mm)`. A test evaluates it with one that is not ours.
 
 use std::borrow::Cow;
-use std::rc::Rc;
 
 use super::{Shown, gap, show_exact};
 use crate::kind::Kind;
@@ -18,7 +17,7 @@ use crate::working::{Expr, Line, Term, Working};
 #[derive(Debug, Clone, PartialEq)]
 pub struct ShownLine {
     /// The symbol of what the line finds.
-    pub symbol: Option<Rc<str>>,
+    pub symbol: Option<&'static str>,
     /// The formula in symbols: `C * n / i`.
     pub formula: String,
     /// The formula with its numbers and their units: `(1987.38 mm) * (1000 rpm) / 4.11`.
@@ -48,12 +47,11 @@ fn shown_line(line: &Line, manner: &Manner) -> ShownLine {
     };
     let symbols = |term: &Term| {
         term.symbol
-            .as_ref()
-            .map_or_else(|| bracketed(term, manner), |s| s.to_string())
+            .map_or_else(|| bracketed(term, manner), str::to_owned)
     };
     let numbers = |term: &Term| bracketed(term, manner);
     ShownLine {
-        symbol: line.symbol.clone(),
+        symbol: line.symbol,
         formula: written(formula, manner.mark, &symbols).0,
         numbers: written(formula, manner.mark, &numbers).0,
         solves,

@@ -71,7 +71,7 @@ fn every_working_of_the_example_book_gives_what_it_shows() {
                     if let Some(why) = fault(&shown) {
                         faults.push(format!(
                             "{id}: {} = {}: {why}",
-                            shown.symbol.as_deref().unwrap_or("?"),
+                            shown.symbol.unwrap_or("?"),
                             shown.numbers
                         ));
                     }

@@ -298,16 +298,13 @@ fn gear(sheet: &GearingSheet, row: &GearRow, place: usize, overdrive: bool) -> G
 
 /// Direct drive has no teeth to be off: a bare 1 is exact, though other printed ratios are rounded.
 fn direct_is_exact(ratio: &Ratio) -> Ratio {
-    let figure = ratio.figure(Kind::Ratio);
-    match figure.contributions() {
-        [entry] if ratio.value() == 1.0 && entry.stated == measure::Stated::Assumed => {
+    if ratio.value() != 1.0 {
+        return ratio.clone();
+    }
+    match ratio.figure(Kind::Ratio).contributions() {
+        [entry] if entry.stated == measure::Stated::Assumed => {
             let exact = measure::Reading::exact(1.0, &measure::unit::ONE);
-            Ratio::entry(
-                Rc::clone(&entry.key),
-                Rc::clone(&entry.symbol),
-                Kind::Ratio,
-                &exact,
-            )
+            Ratio::entry(Rc::clone(&entry.key), entry.symbol, Kind::Ratio, &exact)
         }
         _ => ratio.clone(),
     }

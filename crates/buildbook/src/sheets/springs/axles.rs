@@ -251,9 +251,9 @@ fn show_angles(
     let raked = (before, after)
         .all()
         .map(|(before, after)| (after - before).called("Δrake"));
-    for (name, side, as_is) in [
-        ("castor", front, &sheet.castor),
-        ("pinion", rear, &sheet.pinion),
+    for (name, changed, side, as_is) in [
+        ("castor", "Δcastor", front, &sheet.castor),
+        ("pinion", "Δpinion", rear, &sheet.pinion),
     ] {
         let turns: Result<Vec<Angle>, Lack> = side
             .each()
@@ -266,7 +266,7 @@ fn show_angles(
         let change = (turns, raked.clone()).all().map(|(turns, raked)| {
             #[expect(clippy::cast_precision_loss, reason = "two sides at most")]
             let turn = Angle::sum_of(turns.iter()) / sides as f64;
-            (turn + raked).called(format!("Δ{name}"))
+            (turn + raked).called(changed)
         });
         found.show(format!("springs/{name}_change"), Kind::Angle, &change);
         let angle = (as_is.ask(), change)

@@ -99,7 +99,7 @@ fn marks(state: &State, sizes: &Sizes, paper: &Paper) -> Html {
             // Room for the height and its dimension behind the tail.
             highest: rear
                 + if sheet.height.value().is_some() {
-                    sizes.length * 0.3
+                    sizes.length * 0.36
                 } else {
                     0.0
                 },

@@ -24,7 +24,7 @@ pub(super) const ENTRIES: Typed = &[
     ("vehicle/payload_ahead", "420 ± 30"),
     ("vehicle/front_limit", "1550"),
     ("vehicle/rear_limit", "2450"),
-    ("vehicle/gross_limit", "3750"),
+    ("vehicle/gross_limit", "3600"),
     ("vehicle/unsprung_front", "190"),
     ("vehicle/unsprung_rear", "285"),
     ("vehicle/tyre_front", "7.00-16"),

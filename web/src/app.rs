@@ -174,5 +174,7 @@ fn page(route: &Route) -> Html {
         Route::TickOff => html! { <pages::TickOff /> },
         Route::Paint => html! { <pages::Paint /> },
         Route::Costs => html! { <pages::Costs /> },
+        Route::Handover => html! { <pages::Handover /> },
+        Route::Pack => html! { <pages::PackPage /> },
     }
 }

@@ -1,6 +1,7 @@
 //! The few things asked of the browser: the cursor, the title, the look of the page, time, printing.
 
 mod files;
+pub mod paper;
 
 pub use files::{day_and_time, file_bytes, hand_out, megabytes, to_clipboard};
 
@@ -237,6 +238,17 @@ pub fn today() -> Option<buildbook::Date> {
     let year = u16::try_from(now.get_full_year()).ok()?;
     let month = u8::try_from(now.get_month() + 1).ok()?;
     buildbook::Date::new(year, month, u8::try_from(now.get_date()).ok()?)
+}
+
+/// The moment of world time.
+pub fn moment() -> Option<buildbook::Moment> {
+    let now = js_sys::Date::new_0();
+    let year = u16::try_from(now.get_utc_full_year()).ok()?;
+    let month = u8::try_from(now.get_utc_month() + 1).ok()?;
+    Some(buildbook::Moment {
+        day: buildbook::Date::new(year, month, u8::try_from(now.get_utc_date()).ok()?)?,
+        seconds: now.get_utc_hours() * 3600 + now.get_utc_minutes() * 60 + now.get_utc_seconds(),
+    })
 }
 
 /// Keeps the screen on for as long as it lives. Bound by hand: web-sys keeps the call behind an unstable flag.

@@ -28,6 +28,10 @@ pub enum Route {
     Paint,
     /// What is left to spend?
     Costs,
+    /// What was done and measured?
+    Handover,
+    /// The record of every sheet, to print and bind.
+    Pack,
     /// All build books in this browser.
     Books,
     /// Units, language, look, thumb side.
@@ -58,6 +62,8 @@ impl Route {
             "tick-off" => Self::TickOff,
             "paint" => Self::Paint,
             "costs" => Self::Costs,
+            "handover" => Self::Handover,
+            "pack" => Self::Pack,
             "books" => Self::Books,
             "settings" => Self::Settings,
             _ => Self::Questions,
@@ -86,6 +92,8 @@ impl Route {
             Self::TickOff => "tick-off",
             Self::Paint => "paint",
             Self::Costs => "costs",
+            Self::Handover => "handover",
+            Self::Pack => "pack",
             Self::Books => "books",
             Self::Settings => "settings",
             Self::Link(_) => "link",

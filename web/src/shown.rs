@@ -4,9 +4,9 @@ use crate::browser;
 use crate::settings::KeypadUse;
 use crate::state::{Action, State};
 use crate::widgets::keypad_text::with_unit_of_value;
-use crate::words::frame;
+use crate::words::{self, Tongue, frame};
 use buildbook::field::Finest;
-use buildbook::{Entry, Field, Form, Key, Lack, ask, field_of};
+use buildbook::{Book, Entry, Field, Form, Key, Lack, ask, field_of};
 use measure::{
     Doubt, Figure, Kind, Manner, Mark, Money, MoneyAsk, Reading, Stated, System, Unit, show,
     show_exact,
@@ -222,6 +222,28 @@ fn in_unit(si: f64, unit: &'static Unit, manner: &Manner) -> String {
 pub fn reading_of(field: &Field, entry: &Entry) -> Option<Reading> {
     let number = field.number()?;
     measure::read(&entry.text, &ask(number, entry)).ok()
+}
+
+/// What an entry says, with its unit where it was typed without one.
+pub fn entry_said(book: &Book, key: &Key, entry: &Entry, tongue: Tongue) -> String {
+    match (field_of(key).map(|field| field.form), &entry.unit) {
+        (Some(Form::Choice(_) | Form::YesNo), _) => {
+            words::choice(key.as_str(), &entry.text, tongue)
+        }
+        (Some(Form::OneOf(list)), _) => {
+            words::row_name(book, &Key::from(list), &entry.text, tongue)
+        }
+        (Some(Form::Number(number)), None) => {
+            match measure::read(&entry.text, &ask(&number, entry)) {
+                Ok(reading) if reading.bare => {
+                    format!("{}{NBSP}{}", entry.text, reading.unit.symbol)
+                }
+                _ => entry.text.to_string(),
+            }
+        }
+        (_, Some(unit)) => format!("{}{NBSP}{unit}", entry.text),
+        (_, None) => entry.text.to_string(),
+    }
 }
 
 /// What is said below a field.

@@ -6,7 +6,7 @@ use std::rc::Rc;
 use crate::key::RANK;
 use measure::Currency;
 
-use crate::field::{always_a_row, choice, count, text};
+use crate::field::{always_a_row, choice, count, preset_rows, text};
 use crate::{Change, Edit, Entry, Given, Key, sheet};
 
 /// The entries of one sheet.
@@ -257,10 +257,11 @@ impl Book {
 
     /// The ids of a list's rows, in their order: by rank, and by id where ranks are equal.
     ///
-    /// A row is there when it has any entry; a row without a rank stands where its id says. A list that always has a row shows its
+    /// A row is there when it has any entry; a row without a rank stands where its id says. A list begins with its preset rows; one that always has a row shows its
     /// first one before that.
     #[must_use]
     pub fn rows(&self, list: &Key) -> Vec<Rc<str>> {
+        let preset = preset_rows(list);
         let mut rows: Vec<(f64, u64, Rc<str>)> = Vec::new();
         let mut last: Option<&str> = None;
         for (key, _) in self.below(list) {
@@ -271,7 +272,7 @@ impl Book {
                 continue;
             }
             last = Some(id);
-            if rows.iter().any(|(_, _, known)| &**known == id) {
+            if preset.contains(&id) || rows.iter().any(|(_, _, known)| &**known == id) {
                 continue;
             }
             let counter = id.parse::<u64>().unwrap_or(u64::MAX);
@@ -285,7 +286,8 @@ impl Book {
                 .then(a.1.cmp(&b.1))
                 .then_with(|| a.2.cmp(&b.2))
         });
-        rows.into_iter().map(|(_, _, id)| id).collect()
+        let own = rows.into_iter().map(|(_, _, id)| id);
+        preset.iter().map(|id| Rc::from(*id)).chain(own).collect()
     }
 
     /// A row's place among its neighbours.

@@ -49,6 +49,49 @@ impl Date {
         )
     }
 
+    /// The days from 1 March of the year 0 of the Gregorian calendar, carried back: years that begin in March have their leap day last.
+    #[must_use]
+    pub fn number(self) -> i64 {
+        let (year, month) = if self.month > 2 {
+            (i64::from(self.year), i64::from(self.month) - 3)
+        } else {
+            (i64::from(self.year) - 1, i64::from(self.month) + 9)
+        };
+        year * 365 + year / 4 - year / 100
+            + year / 400
+            + (153 * month + 2) / 5
+            + i64::from(self.day)
+            - 1
+    }
+
+    /// The day so many days later; `None` beyond the calendar of the book.
+    #[must_use]
+    pub fn plus_days(self, days: i64) -> Option<Self> {
+        let wanted = self.number().checked_add(days)?;
+        // A year too early at most, and then by less than two years.
+        let mut year = u16::try_from(wanted / 366).ok()?.max(1800);
+        while Self::new(year + 1, 1, 1)?.number() <= wanted {
+            year += 1;
+        }
+        let mut left = u16::try_from(wanted - Self::new(year, 1, 1)?.number()).ok()?;
+        let mut month = 1;
+        while left >= u16::from(days_in(year, month)) {
+            left -= u16::from(days_in(year, month));
+            month += 1;
+        }
+        Self::new(year, month, u8::try_from(left + 1).ok()?)
+    }
+
+    /// The Sunday that begins a tyre maker's week: week 1 is the first full one of the year.
+    #[must_use]
+    pub fn of_tyre_week(year: u16, week: u8) -> Option<Self> {
+        let first = Self::new(year, 1, 1)?;
+        // 2 January 2000 was a Sunday.
+        let sunday = Self::new(2000, 1, 2)?.number();
+        let ahead = (sunday - first.number()).rem_euclid(7);
+        first.plus_days(ahead + 7 * (i64::from(week) - 1))
+    }
+
     /// The year.
     #[must_use]
     pub fn year(self) -> u16 {

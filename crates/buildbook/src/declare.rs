@@ -40,6 +40,7 @@ macro_rules! sheet {
                     &[$($form.named(stringify!($field)))?],
                     <$ty as $crate::Part>::ROW,
                     <$ty as $crate::Part>::ALWAYS,
+                    <$ty as $crate::Part>::PRESET,
                 )),*],
             };
 

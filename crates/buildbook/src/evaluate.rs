@@ -7,6 +7,7 @@ use std::rc::Rc;
 use crate::sheets::costs::{self, CostsFindings, CostsSheet};
 use crate::sheets::final_drive::{self, FinalDriveFindings, FinalDriveSheet};
 use crate::sheets::gearing::{self, GearingFindings, GearingSheet};
+use crate::sheets::handover::{self, HandoverFindings, HandoverSheet};
 use crate::sheets::paint::{self, PaintFindings, PaintSheet};
 use crate::sheets::springs::{self, SpringsFindings, SpringsSheet};
 use crate::sheets::torque::{self, TorqueFindings, TorqueSheet};
@@ -30,11 +31,13 @@ pub struct Findings {
     pub paint: Rc<PaintFindings>,
     /// What is spent and what is left.
     pub costs: Rc<CostsFindings>,
+    /// What is measured, checked and open at the end.
+    pub handover: Rc<HandoverFindings>,
     inputs: BTreeMap<&'static str, Vec<Input>>,
 }
 
 /// The names of the sheets, in the order of the job.
-pub const SHEETS: [&str; 7] = [
+pub const SHEETS: [&str; 8] = [
     "vehicle",
     "gearing",
     "final_drive",
@@ -42,6 +45,7 @@ pub const SHEETS: [&str; 7] = [
     "torque",
     "paint",
     "costs",
+    "handover",
 ];
 
 /// Something a sheet's findings rest on; kept alive, so that its address is its own.
@@ -72,6 +76,7 @@ impl Findings {
             "torque" => self.torque.found(),
             "paint" => self.paint.found(),
             "costs" => self.costs.found(),
+            "handover" => self.handover.found(),
             _ => return None,
         })
     }
@@ -200,6 +205,12 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
         |old| &old.costs,
         || costs::findings(CostsSheet::read(book), &gearing, &springs, &paint),
     );
+    let handover = again.findings(
+        "handover",
+        with("handover", vec![vehicle.clone(), torque.clone()]),
+        |old| &old.handover,
+        || handover::findings(HandoverSheet::read(book), &vehicle, &torque),
+    );
     Findings {
         vehicle,
         gearing,
@@ -208,6 +219,7 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
         torque,
         paint,
         costs,
+        handover,
         inputs: again.inputs,
     }
 }
@@ -218,6 +230,7 @@ pub fn reads(sheet: &str) -> &'static [&'static str] {
     match sheet {
         "gearing" | "springs" | "paint" => &["vehicle"],
         "costs" => &["vehicle", "gearing", "springs", "paint"],
+        "handover" => &["vehicle", "torque"],
         _ => &[],
     }
 }
@@ -230,6 +243,10 @@ pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
         // Costs read the purchases: of gearing the chosen axle set, of springs none.
         ("costs", "gearing") => Some(&["rank", "name", "teeth", "price", "chosen"]),
         ("costs", "springs") => Some(&[]),
+        ("handover", "vehicle") => {
+            Some(&["front_unladen", "rear_unladen", "front_limit", "rear_limit"])
+        }
+        ("handover", "torque") => Some(&["rank", "name", "purpose", "done", "check_after"]),
         _ => None,
     }
 }

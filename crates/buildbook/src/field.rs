@@ -266,6 +266,8 @@ pub struct Item {
     pub row: Option<&'static Spec>,
     /// Whether the list always shows a row: the first, with id `1`, is there before anything is entered in it.
     pub always: bool,
+    /// The ids of rows that the list begins with, whatever was entered.
+    pub preset: &'static [&'static str],
 }
 
 /// What a sheet, or a row of a list, holds.
@@ -283,6 +285,7 @@ impl Item {
         fields: &'static [Field],
         row: Option<&'static Spec>,
         always: bool,
+        preset: &'static [&'static str],
     ) -> Self {
         let field = fields.first();
         assert!(
@@ -294,6 +297,7 @@ impl Item {
             field,
             row,
             always,
+            preset,
         }
     }
 }
@@ -365,11 +369,19 @@ pub fn row_of(list: &Key) -> Option<&'static Spec> {
     crate::sheets::spec_of(sheet)?.row(path)
 }
 
+fn list_of(list: &Key) -> Option<&'static Item> {
+    let (sheet, path) = list.as_str().split_once('/')?;
+    crate::sheets::spec_of(sheet)?.list(path)
+}
+
 /// Whether a list shows its first row before anything is entered in it.
 #[must_use]
 pub fn always_a_row(list: &Key) -> bool {
-    list.as_str()
-        .split_once('/')
-        .and_then(|(sheet, path)| crate::sheets::spec_of(sheet)?.list(path))
-        .is_some_and(|item| item.always)
+    list_of(list).is_some_and(|item| item.always)
+}
+
+/// The ids of the rows that a list begins with, whatever was entered.
+#[must_use]
+pub fn preset_rows(list: &Key) -> &'static [&'static str] {
+    list_of(list).map_or(&[], |item| item.preset)
 }

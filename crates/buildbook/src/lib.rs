@@ -70,6 +70,7 @@
 //! Then the sheet is named in `sheets/mod.rs` (its table of fields) and in `evaluate.rs` (what it reads and who reads it).
 
 mod book;
+mod calendar;
 mod compare;
 mod crc;
 mod date;
@@ -96,6 +97,7 @@ mod typing;
 mod work_back;
 
 pub use book::{Book, BookSheet, CURRENCY_KEY, DEFAULTS_KEY, DEFAULTS_VERSION, Entries, NAME_KEY};
+pub use calendar::{Event, Moment, calendar};
 pub use compare::{
     BeforeNow, Befores, Difference, before_and_now, before_and_now_of, change, frozen_key,
 };
@@ -104,14 +106,16 @@ pub use edit::{Change, Edit, Log};
 pub use entry::Entry;
 pub use error::BookError;
 pub use evaluate::{Findings, SHEETS, evaluate, reads, reads_only};
-pub use field::{Field, Form, Item, Spec, always_a_row, field_of, row_of};
+pub use field::{Field, Form, Item, Spec, always_a_row, field_of, preset_rows, row_of};
 pub use finding::{All, Finding, Found, Lack, MoneyFinding, Rank, Remark, SheetFindings, State};
 pub use key::{Key, RANK};
 pub use merge::{Differing, Merged, differences};
 pub use money_back::{MoneyWorkedBack, money_back, money_entries};
 pub use purchase::Purchase;
 pub use qr::{Qr, qr_code};
-pub use reader::{Answer, Asking, AtLeastOne, Given, Part, Read, Reader, Row, Sheet, ask};
+pub use reader::{
+    Answer, Asking, AtLeastOne, Given, Part, Preset, Read, Reader, Row, Sheet, WithPresets, ask,
+};
 pub use rows::Place;
 pub use saved::{FORMAT, book_of_file, file};
 pub use typing::{doubt, typed};

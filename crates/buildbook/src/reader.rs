@@ -331,6 +331,8 @@ pub trait Part: Sized {
     const ROW: Option<&'static Spec>;
     /// Whether the list shows its first row before anything is entered in it.
     const ALWAYS: bool = false;
+    /// The ids of the rows that stand in the list from the first, each under a name that the words give.
+    const PRESET: &'static [&'static str] = &[];
     /// Reads it.
     fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self;
 }
@@ -381,6 +383,31 @@ impl<'a, R> IntoIterator for &'a AtLeastOne<R> {
 impl<R: Row> Part for AtLeastOne<R> {
     const ROW: Option<&'static Spec> = Some(R::SPEC);
     const ALWAYS: bool = true;
+    fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self {
+        Self(Vec::read(reader, at, item))
+    }
+}
+
+/// What a list holds from the first, by ids that are names: `wheel_nuts`.
+pub trait Preset: Row {
+    /// The ids, in their order.
+    const IDS: &'static [&'static str];
+}
+
+/// The rows of a list that begins with preset ones, before anything is entered in them; rows of one's own come after.
+#[derive(Debug, Clone)]
+pub struct WithPresets<R>(Vec<R>);
+
+impl<R> std::ops::Deref for WithPresets<R> {
+    type Target = [R];
+    fn deref(&self) -> &[R] {
+        &self.0
+    }
+}
+
+impl<R: Preset> Part for WithPresets<R> {
+    const ROW: Option<&'static Spec> = Some(R::SPEC);
+    const PRESET: &'static [&'static str] = R::IDS;
     fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self {
         Self(Vec::read(reader, at, item))
     }

@@ -130,4 +130,7 @@ pub enum TradeError {
         /// What the nearest pack comes to.
         nearest: f64,
     },
+    /// A date code that no tyre carries.
+    #[error("a tyre's date code is the week and the year: 2319 is the 23rd week of 2019")]
+    TyreDate,
 }

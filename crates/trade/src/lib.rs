@@ -5,6 +5,7 @@ pub mod costs;
 mod error;
 pub mod final_drive;
 pub mod gearing;
+pub mod handover;
 pub mod marking;
 pub mod paint;
 pub mod springs;

@@ -4,6 +4,7 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::path::Path;
 
+use fantoccini::wd::{PrintConfiguration, PrintSize};
 use serde_json::{Value, json};
 
 use crate::commands::Console;
@@ -145,6 +146,24 @@ impl Journey {
             xtask::places::pictures()
         };
         self.picture(&folder.join(format!("{name}.png"))).await
+    }
+
+    /// The page as it is printed, in PDF: without a margin of the driver's own, so that the page's rules say what there is.
+    ///
+    /// # Errors
+    /// When the browser does not print.
+    pub async fn printed(&self, paper: PrintSize) -> Outcome<Vec<u8>> {
+        self.drawn().await?;
+        let how = PrintConfiguration::builder()
+            .size(paper)
+            .background(true)
+            .shrink_to_fit(false)
+            .build()
+            .map_err(|error| format!("no print: {error}"))?;
+        self.client
+            .print(how)
+            .await
+            .map_err(|error| format!("no print: {error}"))
     }
 
     /// Takes a picture of the screen into a file.

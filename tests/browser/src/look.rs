@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 use std::time::Duration;
 
+use fantoccini::wd::PrintSize;
 use xtask::bundle::{Build, up_to_date};
 use xtask::server::Server;
 
@@ -16,6 +17,7 @@ look ROUTE WIDTHxHEIGHT FILE.png [what to do, in order ...]
   --open ROUTE        go to another route
   --wait MILLISECONDS
   --shot FILE.png     another picture on the way
+  --print FILE.pdf    what is printed on A4
   --prefer NAME=VALUE such as prefers-color-scheme=dark
   --tall              make the screen as high as the page before the last picture
   --check             complain of what sticks out, is too small to tap or has no name
@@ -31,6 +33,7 @@ enum Deed {
     Open(String),
     Wait(u64),
     Shot(PathBuf),
+    Print(PathBuf),
     Prefer(String, String),
 }
 
@@ -114,6 +117,11 @@ async fn perform(journey: &Journey, wish: &Wish) -> Outcome {
             Deed::Open(route) => journey.open(route).await?,
             Deed::Wait(time) => tokio::time::sleep(Duration::from_millis(*time)).await,
             Deed::Shot(file) => journey.picture(file).await?,
+            Deed::Print(file) => {
+                let pdf = journey.printed(PrintSize::A4).await?;
+                std::fs::write(file, pdf)
+                    .map_err(|error| format!("{}: {error}", file.display()))?;
+            }
             Deed::Prefer(feature, value) => journey.prefer(feature, value).await?,
         }
     }
@@ -158,6 +166,7 @@ fn wish(words: &[String]) -> Option<Wish> {
             "--tap" => wish.deeds.push(Deed::Tap(words.next()?.clone())),
             "--open" => wish.deeds.push(Deed::Open(words.next()?.clone())),
             "--wait" => wish.deeds.push(Deed::Wait(words.next()?.parse().ok()?)),
+            "--print" => wish.deeds.push(Deed::Print(words.next()?.into())),
             "--shot" => wish.deeds.push(Deed::Shot(words.next()?.into())),
             "--url" => wish.url = Some(words.next()?.clone()),
             "--tall" => wish.tall = true,

@@ -3,14 +3,14 @@
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
 use crate::route::Route;
 use crate::settings::Settings;
-use crate::shown::written;
+use crate::shown::{entry_said, written};
 use crate::state::Action;
 use crate::storage::keeper;
 use crate::words::{self, Tongue, books, filled, frame};
 use buildbook::link::{Received, received};
 use buildbook::store::ROUGH;
 use buildbook::{
-    Book, BookError, Differing, Edit, Entry, Findings, Form, Key, RANK, SHEETS, evaluate, example,
+    Book, BookError, Differing, Edit, Entry, Findings, Key, RANK, SHEETS, evaluate, example,
     field_of, frozen_key,
 };
 use std::rc::Rc;
@@ -152,26 +152,6 @@ fn figures(received: &Received, findings: &Findings, settings: &Settings) -> Htm
     }
 }
 
-/// What an entry says, with its unit where it was typed without one.
-fn entry_said(key: &Key, entry: &Entry, tongue: Tongue) -> String {
-    match (field_of(key).map(|field| field.form), &entry.unit) {
-        (Some(Form::Choice(_) | Form::YesNo), _) => {
-            words::choice(key.as_str(), &entry.text, tongue)
-        }
-        (Some(Form::Number(number)), None) => {
-            let ask = buildbook::ask(&number, entry);
-            match measure::read(&entry.text, &ask) {
-                Ok(reading) if reading.bare => {
-                    format!("{}\u{a0}{}", entry.text, reading.unit.symbol)
-                }
-                _ => entry.text.to_string(),
-            }
-        }
-        (_, Some(unit)) => format!("{}\u{a0}{unit}", entry.text),
-        (_, None) => entry.text.to_string(),
-    }
-}
-
 /// What an entry is called, whichever sheet it is of.
 fn entry_called(book: &Book, key: &Key, tongue: Tongue) -> String {
     if let Some(kept) = frozen_key(key) {
@@ -212,7 +192,7 @@ fn all_entries(book: &Book, tongue: Tongue) -> Html {
             html! {
                 <tr key={key.to_string()}>
                     <th scope="row">{ entry_called(book, key, tongue) }</th>
-                    <td data-received={key.to_string()}>{ entry_said(key, entry, tongue) }</td>
+                    <td data-received={key.to_string()}>{ entry_said(book, key, entry, tongue) }</td>
                 </tr>
             }
         });
@@ -282,13 +262,13 @@ fn differences(received: &Received, mine: &Book, desk: Option<Desk>, tongue: Ton
         })
     };
     let rows = all.iter().map(|one| {
-        let said = |entry: &Option<Entry>| entry.as_ref().map_or_else(|| tongue.say(books::NOTHING).to_owned(), |entry| entry_said(&one.key, entry, tongue));
+        let said = |book: &Book, entry: &Option<Entry>| entry.as_ref().map_or_else(|| tongue.say(books::NOTHING).to_owned(), |entry| entry_said(book, &one.key, entry, tongue));
         let shown = if one.theirs.is_some() { &received.book } else { mine };
         html! {
             <tr key={one.key.to_string()} data-differs={one.key.to_string()}>
                 <th scope="row">{ entry_called(shown, &one.key, tongue) }{ one.same_value.then(|| html! { <small class="muted">{ " " }{ tongue.say(books::SAME_VALUE) }</small> }) }</th>
-                <td>{ said(&one.mine) }</td>
-                <td>{ said(&one.theirs) }</td>
+                <td>{ said(mine, &one.mine) }</td>
+                <td>{ said(&received.book, &one.theirs) }</td>
                 <td>
                     if desk.is_some() {
                         <button type="button" class="key" data-do={format!("take {}", one.key)} onclick={take(Edit(vec![one.taking_theirs()]))}>{ tongue.say(books::TAKE) }</button>

@@ -9,7 +9,7 @@ struct Motif {
     light: &'static [&'static str],
 }
 
-static MOTIFS: [Motif; 7] = [
+static MOTIFS: [Motif; 8] = [
     Motif {
         sheet: "vehicle",
         heavy: &[
@@ -60,6 +60,14 @@ static MOTIFS: [Motif; 7] = [
             "M56 26h52a7 7 0 0 1 0 15H56",
         ],
         light: &["M36 8v52M6 34h110M78 62a46 46 0 0 0 8-10M84 66l-7-3 2-8"],
+    },
+    Motif {
+        sheet: "handover",
+        heavy: &[
+            "M26 8h50l14 14v44H26ZM76 8v14h14",
+            "M36 32l4 4 7-8M36 46l4 4 7-8",
+        ],
+        light: &["M52 34h28M52 48h28M30 8v58M36 58h44M98 58c4-10 8 6 14-8"],
     },
     Motif {
         sheet: "costs",

@@ -4,7 +4,7 @@ use super::icon::{Icon, icon};
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
 use crate::shown::written;
 use crate::state::{Action, CallTo, State};
-use crate::words::{self, Tongue, filled, frame};
+use crate::words::{self, Phrase, Tongue, filled, frame};
 use buildbook::{Key, Rank, Remark};
 use yew::prelude::*;
 
@@ -52,42 +52,36 @@ struct Told {
     key: Option<Key>,
 }
 
+/// A remark in words, with the numbers and names that it speaks of.
+pub fn remark_said(state: &State, sheet: &str, remark: &Remark) -> String {
+    let (manner, tongue) = (state.settings.manner(), state.settings.tongue);
+    let figures = remark.figures.iter();
+    let figures = figures.map(|figure| written(figure, &manner).whole());
+    let names = remark.names.iter().map(ToString::to_string);
+    let parts: Vec<String> = figures.chain(names).collect();
+    let rows = remark
+        .key
+        .as_ref()
+        .map(|key| words::row_names(&state.book, key, tongue));
+    let row = rows.and_then(|rows| rows.into_iter().next());
+    words::remark(sheet, remark.fact, &parts, tongue).replace("{row}", &row.unwrap_or_default())
+}
+
 fn told(state: &State, sheet: &str, under: &str, which: Which) -> Vec<Told> {
     let Some(found) = state.findings.found(sheet) else {
         return Vec::new();
     };
-    let (manner, tongue) = (state.settings.manner(), state.settings.tongue);
     let above = Key::from(under);
     let there = found.remarks.iter().filter(|remark| {
         let in_place = remark.key.as_ref().is_some_and(|key| key.is_under(&above));
         which.takes(remark) && (under.is_empty() || in_place)
     });
     let told: Vec<Told> = there
-        .map(|remark| {
-            let figures = remark
-                .figures
-                .iter()
-                .map(|figure| written(figure, &manner).whole());
-            let parts: Vec<String> = figures
-                .chain(remark.names.iter().map(ToString::to_string))
-                .collect();
-            Told {
-                rank: remark.rank,
-                said: words::remark(sheet, remark.fact, &parts, tongue).replace(
-                    "{row}",
-                    &remark
-                        .key
-                        .as_ref()
-                        .and_then(|key| {
-                            words::row_names(&state.book, key, tongue)
-                                .into_iter()
-                                .next()
-                        })
-                        .unwrap_or_default(),
-                ),
-                fact: remark.fact,
-                key: remark.key.clone(),
-            }
+        .map(|remark| Told {
+            rank: remark.rank,
+            said: remark_said(state, sheet, remark),
+            fact: remark.fact,
+            key: remark.key.clone(),
         })
         .collect();
     // Four ranks, gathered one after the other: a sort of the library would be ten times this code in the program.
@@ -148,16 +142,26 @@ fn fold(open: &UseStateHandle<bool>, count: usize, tongue: Tongue) -> Html {
     }
 }
 
+/// The word of a rank.
+pub fn rank_word(rank: Rank) -> Phrase {
+    match rank {
+        Rank::Danger => frame::DANGER_WORD,
+        Rank::Warning => frame::WARNING_WORD,
+        Rank::Caution => frame::CAUTION_WORD,
+        Rank::Remark => frame::REMARK_WORD,
+    }
+}
+
 /// The remarks of one rank under its shape and word.
 fn card(remarks: &[Told], desk: Option<&Desk>, tongue: Tongue) -> Html {
     let Some(first) = remarks.first() else {
         return html! {};
     };
-    let (class, picture, word) = match first.rank {
-        Rank::Danger => ("danger", Icon::Danger, frame::DANGER_WORD),
-        Rank::Warning => ("warning", Icon::Warning, frame::WARNING_WORD),
-        Rank::Caution => ("caution", Icon::Caution, frame::CAUTION_WORD),
-        Rank::Remark => ("note", Icon::Remark, frame::REMARK_WORD),
+    let (class, picture) = match first.rank {
+        Rank::Danger => ("danger", Icon::Danger),
+        Rank::Warning => ("warning", Icon::Warning),
+        Rank::Caution => ("caution", Icon::Caution),
+        Rank::Remark => ("note", Icon::Remark),
     };
     let items = remarks.iter().map(|remark| {
         let go = remark
@@ -172,7 +176,7 @@ fn card(remarks: &[Told], desk: Option<&Desk>, tongue: Tongue) -> Html {
     html! {
         <section class={classes!("remark", class)}>
             { icon(picture) }
-            <span class="rank">{ tongue.say(word) }</span>
+            <span class="rank">{ tongue.say(rank_word(first.rank)) }</span>
             <ul>{ items.collect::<Html>() }</ul>
         </section>
     }

@@ -1,6 +1,6 @@
 //! Why a result is not there yet, or cannot be.
 
-use super::{Phrase, Tongue, entry_name, filled, frame, same};
+use super::{Phrase, Tongue, entry_name, filled, frame, pair, same};
 use buildbook::{Book, Lack};
 use measure::MeasureError;
 use trade::TradeError;
@@ -63,6 +63,13 @@ fn refused(error: &TradeError) -> Option<(Phrase, Vec<String>)> {
         TradeError::NoPack { nearest } => (
             same("No pack of these shims comes near enough; the nearest comes to {0}."),
             vec![both(*nearest, 2)],
+        ),
+        TradeError::TyreDate => (
+            pair(
+                "A tyre's date code is four figures, the week and the year. A right one: 2319",
+                "A tire's date code is four figures, the week and the year. A right one: 2319",
+            ),
+            Vec::new(),
         ),
         TradeError::MakersFigureOnly => (
             same("Only the vehicle maker's figure serves here."),

@@ -29,6 +29,7 @@ pub mod entry;
 pub mod final_drive;
 pub mod frame;
 pub mod gearing;
+pub mod handover;
 pub mod lack;
 pub mod paint;
 mod phrase;
@@ -46,7 +47,7 @@ pub use subject::{ListWords, Subject, Told, list, told, told_of};
 use buildbook::{Book, Form, Key, field_of};
 
 /// The words of every sheet.
-pub static SUBJECTS: [(&str, &Subject); 7] = [
+pub static SUBJECTS: [(&str, &Subject); 8] = [
     ("vehicle", &vehicle::WORDS),
     ("gearing", &gearing::WORDS),
     ("springs", &springs::WORDS),
@@ -54,6 +55,7 @@ pub static SUBJECTS: [(&str, &Subject); 7] = [
     ("torque", &torque::WORDS),
     ("paint", &paint::WORDS),
     ("costs", &costs::WORDS),
+    ("handover", &handover::WORDS),
 ];
 
 /// The words of the sheet that a key or a sheet's name begins with.
@@ -74,6 +76,7 @@ pub fn page_name(page: &str, tongue: Tongue) -> String {
         "link" => frame::RECEIVED,
         "send" => frame::SEND,
         "tick-off" => torque::TICK_OFF,
+        "pack" => handover::PACK,
         sheet => match subject(sheet) {
             Some(words) => words.name,
             None => return bare(sheet),
@@ -147,6 +150,11 @@ pub fn row_name(book: &Book, list: &Key, id: &str, tongue: Tongue) -> String {
     };
     if let Some(own) = own("name").or_else(|| own("what")) {
         return own;
+    }
+    // A preset row's name stands in the words, by its id.
+    let preset = subject(list.as_str()).and_then(|words| words.word(row.as_str()));
+    if let Some(preset) = preset {
+        return tongue.say(preset).to_owned();
     }
     if let Some(place) = place_of(book, &row, tongue) {
         return place;

@@ -76,6 +76,25 @@ fn every_list_has_words() {
 }
 
 #[test]
+fn every_preset_row_has_a_name() {
+    let mut all = Vec::new();
+    for sheet in SHEETS {
+        let items = spec_of(sheet).map_or(&[] as &[_], |spec| spec.items);
+        let rows = items.iter().flat_map(|item| {
+            let ids = item.preset.iter();
+            ids.map(move |id| format!("{sheet}/{}/{id}", item.name))
+        });
+        all.extend(rows);
+    }
+    assert!(all.len() > 50, "{}", all.len());
+    let missing: Vec<_> = all
+        .iter()
+        .filter(|row| subject(row).and_then(|words| words.word(row)).is_none())
+        .collect();
+    assert!(missing.is_empty(), "no names for {missing:#?}");
+}
+
+#[test]
 fn words_stand_for_fields_that_exist() {
     for (sheet, words) in SUBJECTS {
         let Some(spec) = spec_of(sheet) else {

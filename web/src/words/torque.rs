@@ -227,6 +227,13 @@ pub static WORDS: Subject = Subject {
     words: &[],
 };
 
+/// The record of what was tightened.
+pub const RECORD: super::Phrase = same("Tightening record");
+/// The figure of a joint, as a heading.
+pub const FIGURE: super::Phrase = same("Figure");
+/// In place of the page: the figure is not the maker's.
+pub const COMPUTED: super::Phrase = same("computed");
+
 /// The title of the drawing of the order.
 pub const ORDER_TITLE: super::Phrase = same("Order of tightening");
 /// What is to be seen in it.

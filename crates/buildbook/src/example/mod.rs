@@ -4,6 +4,7 @@
 mod costs;
 mod final_drive;
 mod gearing;
+mod handover;
 mod paint;
 mod springs;
 mod torque;
@@ -35,6 +36,7 @@ pub fn book() -> Book {
         torque::ENTRIES,
         paint::ENTRIES,
         costs::ENTRIES,
+        handover::ENTRIES,
     ];
     let entries = sheets.into_iter().flatten();
     Book::of(

@@ -1,0 +1,279 @@
+//! What stands in the pack, section by section, as plain text.
+
+use super::record::{entries, entry_or_assumed, entry_said, remarks, results};
+use super::{Leaf, Piece};
+use crate::drawings::{Plate, Table, final_drive, gearing, springs, torque, vehicle};
+use crate::pages::handover::{open_said, planned};
+use crate::shown::answer_of;
+use crate::state::State;
+use crate::words::{self, handover, torque as joints};
+use buildbook::{Key, SHEETS};
+
+/// The drawings that go into the pack.
+const PLATES: &[(&str, &[&Plate])] = &[
+    ("vehicle", &[&vehicle::SIDE]),
+    ("gearing", &[&gearing::SPEEDS]),
+    ("springs", &[&springs::SIDE]),
+    ("final_drive", &[&final_drive::MARKS]),
+    ("torque", &[&torque::ORDER]),
+];
+
+/// What the first page says of the vehicle and the day.
+pub fn front(state: &State) -> Vec<(String, String)> {
+    let fields = [
+        "frame_number",
+        "engine_number",
+        "axle_number",
+        "registration",
+        "handed_on",
+        "handed_by",
+        "handed_to",
+        "odometer",
+    ];
+    let keys = fields.map(|field| Key::from(format!("handover/{field}")));
+    keys.iter().filter_map(|key| pair(state, key)).collect()
+}
+
+/// An entry with its label, where it was made.
+pub fn pair(state: &State, key: &Key) -> Option<(String, String)> {
+    let entry = state
+        .book
+        .entry(key.as_str())
+        .filter(|entry| !entry.is_blank())?;
+    Some((
+        words::label(key.as_str(), state.settings.tongue),
+        entry_said(state, key, entry),
+    ))
+}
+
+/// Every section that has something to say.
+pub fn leaves(state: &State) -> Vec<Leaf> {
+    let tongue = state.settings.tongue;
+    let of_handover = |id: &'static str, group: &str, pieces: Vec<Piece>| Leaf {
+        id,
+        title: words::group(group, tongue),
+        pieces,
+        plates: &[],
+    };
+    let mut leaves = vec![
+        Leaf {
+            id: "handover",
+            title: tongue.say(handover::FOUND_AND_DONE).to_owned(),
+            pieces: sheet(state, "handover", &["checks", "again", "approvals"]),
+            plates: &[],
+        },
+        of_handover("checks", "handover/checks", checks(state)),
+        of_handover("approvals", "handover/approvals", approvals(state)),
+        of_handover("open", "handover/open", open(state)),
+        of_handover("again", "handover/plan", vec![Piece::Table(planned(state))]),
+    ];
+    let money = entry_or_assumed(state, "handover/with_money") == "yes";
+    for name in SHEETS {
+        let begun = state.findings.found(name).is_some_and(|found| found.begun);
+        if !begun || name == "handover" || (name == "costs" && !money) {
+            continue;
+        }
+        let mut pieces = if name == "torque" {
+            tightening(state)
+        } else {
+            Vec::new()
+        };
+        pieces.extend(sheet(
+            state,
+            name,
+            if name == "torque" { &["joints"] } else { &[] },
+        ));
+        leaves.push(Leaf {
+            id: name,
+            title: words::page_name(name, tongue),
+            pieces,
+            plates: PLATES
+                .iter()
+                .find(|(known, _)| *known == name)
+                .map_or(&[], |(_, plates)| *plates),
+        });
+    }
+    let lines = [
+        handover::SIGN_GIVES,
+        handover::SIGN_TAKES,
+        handover::SIGN_INSPECTS,
+    ];
+    leaves.push(Leaf {
+        id: "signatures",
+        title: tongue.say(handover::SIGNATURES).to_owned(),
+        pieces: vec![
+            Piece::Text(tongue.say(handover::SIGN_SAID).to_owned()),
+            Piece::Signatures(lines.map(|line| tongue.say(line).to_owned()).to_vec()),
+        ],
+        plates: &[],
+    });
+    leaves
+}
+
+/// A sheet as a record: entries, results, remarks. Lists that stand elsewhere in the pack are left out.
+fn sheet(state: &State, name: &str, without: &[&str]) -> Vec<Piece> {
+    let mut pieces = entries(state, name, without);
+    pieces.extend(results(state, name));
+    pieces.extend(remarks(state, name));
+    pieces
+}
+
+/// What a field of a row says; blank where nothing was entered.
+fn cell(state: &State, row: &Key, field: &str) -> String {
+    let key = row.under(field);
+    let entry = state.book.entry(key.as_str());
+    entry.map_or_else(String::new, |entry| entry_said(state, &key, entry))
+}
+
+/// A table of a list: the name of each row, then its fields.
+fn listed(
+    state: &State,
+    list: &str,
+    what: &str,
+    fields: &[&str],
+    keep: impl Fn(&Key) -> bool,
+) -> Table {
+    let tongue = state.settings.tongue;
+    let list = Key::from(list);
+    let mut head = vec![what.to_owned()];
+    head.extend(
+        fields
+            .iter()
+            .map(|field| words::label(list.under("x").under(field).as_str(), tongue)),
+    );
+    let rows = state.book.rows(&list);
+    let rows = rows.iter().filter(|id| keep(&list.under(id))).map(|id| {
+        let row = list.under(id);
+        let mut cells = vec![words::row_name(&state.book, &list, id, tongue)];
+        cells.extend(fields.iter().map(|field| cell(state, &row, field)));
+        cells
+    });
+    Table {
+        head,
+        rows: rows.collect(),
+    }
+}
+
+/// The list from before the road; what was not looked at has room for a tick in ink.
+fn checks(state: &State) -> Vec<Piece> {
+    let tongue = state.settings.tongue;
+    let heads = ["checked_by", "checked_on"].map(|field| Key::from(format!("handover/{field}")));
+    let pairs = heads.iter().filter_map(|key| pair(state, key)).collect();
+    let mut table = listed(
+        state,
+        "handover/checks",
+        tongue.say(handover::WHAT),
+        &["state", "note", "by", "on"],
+        |_| true,
+    );
+    for row in &mut table.rows {
+        if row[1].is_empty() {
+            row[1] = "☐".to_owned();
+        }
+    }
+    vec![Piece::Pairs(pairs), Piece::Table(table)]
+}
+
+/// The approvals that were entered or that other sheets call for.
+fn approvals(state: &State) -> Vec<Piece> {
+    let tongue = state.settings.tongue;
+    let called = buildbook::sheets::handover::called_for(&state.findings);
+    let entered =
+        |row: &Key| state.book.below(row).next().is_some() || called.contains(&row.field());
+    let fields = ["state", "office", "reference", "on", "note"];
+    let mut table = listed(
+        state,
+        "handover/approvals",
+        tongue.say(handover::WHAT),
+        &fields,
+        entered,
+    );
+    for row in &mut table.rows {
+        if row[1].is_empty() {
+            row[1] = words::choice("handover/approvals/x/state", "to_ask", tongue);
+        }
+    }
+    vec![Piece::Table(table)]
+}
+
+fn open(state: &State) -> Vec<Piece> {
+    let tongue = state.settings.tongue;
+    let said = open_said(state);
+    if said.is_empty() {
+        return vec![Piece::Text(tongue.say(handover::NOTHING_OPEN).to_owned())];
+    }
+    let rows = said.into_iter().map(|item| {
+        vec![
+            "☐".to_owned(),
+            item.said,
+            words::page_name(&item.sheet, tongue),
+        ]
+    });
+    vec![Piece::Table(Table {
+        head: [
+            "",
+            tongue.say(handover::WHAT),
+            tongue.say(words::frame::SHEETS),
+        ]
+        .map(str::to_owned)
+        .to_vec(),
+        rows: rows.collect(),
+    })]
+}
+
+/// The tightening record: joint by joint the figure, what the wrench was set to, and who has done it.
+pub fn tightening(state: &State) -> Vec<Piece> {
+    let tongue = state.settings.tongue;
+    let list = Key::from("torque/joints");
+    let label = |field: &str| words::label(list.under("x").under(field).as_str(), tongue);
+    let rows = state.findings.torque.joints.iter().map(|joint| {
+        let result = |name: &str| {
+            let id = format!("torque/{name}/{}", joint.key.field());
+            answer_of(state, &id)
+                .and_then(Result::ok)
+                .map(|written| written.shortly())
+                .unwrap_or_default()
+        };
+        let page = if joint.computed {
+            tongue.say(joints::COMPUTED).to_owned()
+        } else {
+            cell(state, &joint.key, "page")
+        };
+        let mark = |field: &str| {
+            Some(cell(state, &joint.key, field))
+                .filter(|said| !said.is_empty())
+                .unwrap_or_else(|| "☐".to_owned())
+        };
+        vec![
+            words::row_name(&state.book, &list, joint.key.field(), tongue),
+            result("figure"),
+            page,
+            result("setting"),
+            mark("done"),
+            mark("marked"),
+            cell(state, &joint.key, "by"),
+            cell(state, &joint.key, "on"),
+            cell(state, &joint.key, "check_after"),
+        ]
+    });
+    let heads = ["page", "done", "marked", "by", "on", "check_after"].map(label);
+    let [page, done, marked, by, on, again] = heads;
+    let head = vec![
+        label("name"),
+        tongue.say(joints::FIGURE).to_owned(),
+        page,
+        tongue.say(joints::SET_TO).to_owned(),
+        done,
+        marked,
+        by,
+        on,
+        again,
+    ];
+    vec![
+        Piece::Heading(tongue.say(joints::RECORD).to_owned()),
+        Piece::Table(Table {
+            head,
+            rows: rows.collect(),
+        }),
+    ]
+}

@@ -1,0 +1,187 @@
+//! The pack that goes with the vehicle: every sheet as a record, to print and bind.
+
+mod leaves;
+mod record;
+
+use super::handover::vehicle_name;
+use crate::browser::{self, paper};
+use crate::desk::{use_slice, use_tongue};
+use crate::drawings::{Plate, Table};
+use crate::route::Route;
+use crate::state::State;
+use crate::widgets::{DrawingFrame, EntryRow, Icon, icon};
+use crate::words::{Tongue, frame, handover};
+use record::entry_or_assumed;
+use yew::prelude::*;
+
+/// A section of the pack: it begins on a page of its own.
+#[derive(Clone, PartialEq)]
+pub struct Leaf {
+    /// Its name in the page: `springs`.
+    pub id: &'static str,
+    /// Its heading.
+    pub title: String,
+    /// What stands on it.
+    pub pieces: Vec<Piece>,
+    /// Its drawings.
+    pub plates: &'static [&'static Plate],
+}
+
+/// A piece of a section.
+#[derive(Clone, PartialEq)]
+pub enum Piece {
+    /// A heading within the section.
+    Heading(String),
+    /// Names and what belongs to them.
+    Pairs(Vec<(String, String)>),
+    /// Rows under headings.
+    Table(Table),
+    /// Remarks: the word of the rank, and what is said.
+    Remarks(Vec<(&'static str, String)>),
+    /// A paragraph.
+    Text(String),
+    /// Lines to sign on.
+    Signatures(Vec<String>),
+}
+
+/// The whole pack.
+#[derive(Clone, PartialEq, Default)]
+struct Pack {
+    vehicle: String,
+    book: String,
+    facts: Vec<(String, String)>,
+    leaves: Vec<Leaf>,
+    letter: bool,
+    two_sides: bool,
+}
+
+fn pack(state: &State) -> Pack {
+    let chosen = |field: &str| entry_or_assumed(state, &format!("handover/{field}"));
+    Pack {
+        vehicle: vehicle_name(state),
+        book: state.book.name().to_owned(),
+        facts: leaves::front(state),
+        leaves: leaves::leaves(state),
+        letter: chosen("paper") == "letter",
+        two_sides: chosen("sides") == "two",
+    }
+}
+
+/// The pack's page: a few keys that are not printed, and the pack as it will be.
+#[component]
+pub fn PackPage() -> Html {
+    let pack = use_slice(pack).unwrap_or_default();
+    let tongue = use_tongue();
+    {
+        let pack = pack.clone();
+        use_effect_with(pack, move |pack| {
+            let titles: Vec<(&str, &str)> = pack
+                .leaves
+                .iter()
+                .map(|leaf| (leaf.id, leaf.title.as_str()))
+                .collect();
+            let set = paper::Set::new(pack.letter, pack.two_sides, &pack.vehicle, &titles);
+            move || drop(set)
+        });
+    }
+    let print = Callback::from(|_: MouseEvent| browser::print());
+    html! {
+        <main id="page" class="pack-page" data-page="pack">
+            <div class="pack-keys no-print">
+                <a class="key quiet tall" href={Route::Handover.fragment()} data-do="back">{ tongue.say(handover::TO_SHEET) }</a>
+                <button type="button" class="key tall main" data-do="print-pack" onclick={print}>{ icon(Icon::Print) }{ tongue.say(frame::PRINT) }</button>
+                <div class="rows">
+                    <EntryRow at="handover/paper" />
+                    <EntryRow at="handover/sides" />
+                    <EntryRow at="handover/with_money" />
+                </div>
+            </div>
+            <div class="pack-hold" tabindex="0">
+                <article class="pack">
+                    { front(&pack, tongue) }
+                    { pack.leaves.iter().enumerate().map(|(at, leaf)| shown(at, leaf)).collect::<Html>() }
+                </article>
+            </div>
+        </main>
+    }
+}
+
+/// The first page: what vehicle it is, and the contents.
+fn front(pack: &Pack, tongue: Tongue) -> Html {
+    let contents = pack.leaves.iter().enumerate().map(|(at, leaf)| {
+        html! {
+            <li key={leaf.id}>
+                <a href={format!("#/pack?{}", leaf.id)}><span>{ format!("{}  {}", at + 1, leaf.title) }</span></a>
+                <span class="pack-dots"></span>
+                // The page's number is put in where the pages are made.
+                <span class="pack-number" data-page-of={leaf.id}></span>
+            </li>
+        }
+    });
+    html! {
+        <section class="leaf pack-front" id="leaf-front">
+            <p class="pack-kind">{ tongue.say(handover::PACK_KIND) }</p>
+            <h1 tabindex="-1">{ &pack.vehicle }</h1>
+            if pack.book != pack.vehicle { <p>{ &pack.book }</p> }
+            { pairs(&pack.facts) }
+            <p class="pack-record">{ tongue.say(handover::RECORD) }</p>
+            <h2>{ tongue.say(handover::CONTENTS) }</h2>
+            <ol class="pack-contents">{ contents.collect::<Html>() }</ol>
+        </section>
+    }
+}
+
+fn shown(at: usize, leaf: &Leaf) -> Html {
+    let plates = leaf
+        .plates
+        .iter()
+        .map(|plate| html! { <DrawingFrame key={plate.id} plate={*plate} /> });
+    html! {
+        <section key={leaf.id} class="leaf" id={format!("leaf-{}", leaf.id)} data-leaf={leaf.id}>
+            <h2>{ format!("{}  {}", at + 1, leaf.title) }</h2>
+            { leaf.pieces.iter().map(piece).collect::<Html>() }
+            { plates.collect::<Html>() }
+        </section>
+    }
+}
+
+fn piece(piece: &Piece) -> Html {
+    match piece {
+        Piece::Heading(said) => html! { <h3>{ said }</h3> },
+        Piece::Pairs(all) => pairs(all),
+        Piece::Table(table) => record_table(table),
+        Piece::Remarks(all) => {
+            let items = all
+                .iter()
+                .map(|(rank, said)| html! { <li><b>{ *rank }</b>{ format!("  {said}") }</li> });
+            html! { <ul class="pack-remarks">{ items.collect::<Html>() }</ul> }
+        }
+        Piece::Text(said) => html! { <p>{ said }</p> },
+        Piece::Signatures(all) => {
+            let lines = all
+                .iter()
+                .map(|said| html! { <div class="pack-sign"><span>{ said }</span></div> });
+            html! { <div class="pack-signs">{ lines.collect::<Html>() }</div> }
+        }
+    }
+}
+
+fn pairs(all: &[(String, String)]) -> Html {
+    let rows = all
+        .iter()
+        .map(|(name, said)| html! { <div><dt>{ name }</dt><dd>{ said }</dd></div> });
+    html! { <dl class="pack-pairs">{ rows.collect::<Html>() }</dl> }
+}
+
+fn record_table(table: &Table) -> Html {
+    let head = table
+        .head
+        .iter()
+        .map(|cell| html! { <th scope="col">{ cell }</th> });
+    let rows = table.rows.iter().map(|row| {
+        html! { <tr>{ row.iter().map(|cell| html! { <td>{ cell }</td> }).collect::<Html>() }</tr> }
+    });
+    html! {
+        <table class="pack-table"><thead><tr>{ head.collect::<Html>() }</tr></thead><tbody>{ rows.collect::<Html>() }</tbody></table>
+    }
+}

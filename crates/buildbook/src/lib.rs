@@ -93,6 +93,7 @@ mod rows;
 mod saved;
 pub mod sheets;
 pub mod store;
+pub mod templates;
 mod typing;
 mod work_back;
 

@@ -77,8 +77,14 @@ fn point(value: &Value) -> Result<Point, String> {
 
 /// The one shape in a list of that name, in its place.
 fn shape(inputs: &Inputs, name: &str) -> Result<Placed, String> {
-    let rows = inputs.rows(name)?;
-    let row = rows.first().ok_or("no shape")?;
+    placed(inputs.rows(name)?.first().ok_or("no shape")?)
+}
+
+/// A shape in its place: its form, sizes, place, turn and whether it is mirrored, in millimetres and degrees.
+///
+/// # Errors
+/// When one of them is missing, or they make no shape.
+pub fn placed(row: &Inputs) -> Result<Placed, String> {
     let sizes: Vec<Length> = row.numbers("sizes")?.into_iter().map(millimetres).collect();
     let size = |which: usize| {
         sizes
@@ -98,6 +104,7 @@ fn shape(inputs: &Inputs, name: &str) -> Result<Placed, String> {
                 .map(|at| [at[0].clone(), at[1].clone()])
                 .collect(),
         ),
+        "stud" => Shape::stud(size(0)?),
         other => return Err(format!("no shape is called `{other}`")),
     };
     let turn = Ratio::exact(row.number("turn")?.to_radians());

@@ -352,6 +352,27 @@ impl Placed {
         }
     }
 
+    /// Where it is punched, metres: its centre; both ends of a slot; the corners of a rectangle, each where its radius has its centre,
+    /// and the rectangle's own centre last. These are the spots that the drill schedule counts.
+    #[must_use]
+    pub fn spots(&self) -> Vec<[f64; 2]> {
+        let mut points = match self.shape.form {
+            Form::Slot => body(Form::Slot, &self.shape.values()).0,
+            Form::Rectangle => {
+                let mut points = body(Form::Rectangle, &self.shape.values()).0;
+                points.push([0.0; 2]);
+                points
+            }
+            _ => vec![[0.0; 2]],
+        };
+        let line = Outline::of_points(points.drain(..));
+        self.here(&line)
+            .corners
+            .into_iter()
+            .map(|corner| corner.at)
+            .collect()
+    }
+
     /// All that its outline is made from: place, turn and sizes.
     pub(super) fn inputs(&self) -> Vec<&dyn Traced> {
         let place: [&dyn Traced; 3] = [&self.at.x, &self.at.y, &self.turn];

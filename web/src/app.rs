@@ -167,6 +167,7 @@ fn page(route: &Route) -> Html {
         Route::Link(payload) => html! { <pages::ReceivedLink payload={payload.clone()} /> },
         Route::Vehicle => html! { <pages::Vehicle /> },
         Route::Settings => html! { <pages::SettingsPage /> },
+        Route::Marking => html! { <pages::Marking /> },
         Route::Gearing => html! { <pages::Gearing /> },
         Route::Springs => html! { <pages::Springs /> },
         Route::FinalDrive => html! { <pages::FinalDrive /> },

@@ -14,6 +14,8 @@ pub enum Route {
     Questions,
     /// What have I got?
     Vehicle,
+    /// Where do the holes go?
+    Marking,
     /// Which axle ratio?
     Gearing,
     /// How high will it sit?
@@ -55,6 +57,7 @@ impl Route {
         }
         match path.split(['/', '?']).next().unwrap_or_default() {
             "vehicle" => Self::Vehicle,
+            "marking" => Self::Marking,
             "gearing" => Self::Gearing,
             "springs" => Self::Springs,
             "final_drive" => Self::FinalDrive,
@@ -85,6 +88,7 @@ impl Route {
         match self {
             Self::Questions => "questions",
             Self::Vehicle => "vehicle",
+            Self::Marking => "marking",
             Self::Gearing => "gearing",
             Self::Springs => "springs",
             Self::FinalDrive => "final_drive",
@@ -146,6 +150,7 @@ mod tests {
         for route in [
             Route::Questions,
             Route::Vehicle,
+            Route::Marking,
             Route::Gearing,
             Route::Springs,
             Route::FinalDrive,

@@ -8,6 +8,7 @@ use crate::sheets::costs::{self, CostsFindings, CostsSheet};
 use crate::sheets::final_drive::{self, FinalDriveFindings, FinalDriveSheet};
 use crate::sheets::gearing::{self, GearingFindings, GearingSheet};
 use crate::sheets::handover::{self, HandoverFindings, HandoverSheet};
+use crate::sheets::marking::{self, MarkingFindings, MarkingSheet};
 use crate::sheets::paint::{self, PaintFindings, PaintSheet};
 use crate::sheets::springs::{self, SpringsFindings, SpringsSheet};
 use crate::sheets::torque::{self, TorqueFindings, TorqueSheet};
@@ -19,6 +20,8 @@ use crate::{Book, Finding, Found, Sheet, SheetFindings};
 pub struct Findings {
     /// What the vehicle is.
     pub vehicle: Rc<VehicleFindings>,
+    /// Where the holes go.
+    pub marking: Rc<MarkingFindings>,
     /// Speeds, pull and ratios.
     pub gearing: Rc<GearingFindings>,
     /// Rates, heights and stresses.
@@ -37,8 +40,9 @@ pub struct Findings {
 }
 
 /// The names of the sheets, in the order of the job.
-pub const SHEETS: [&str; 8] = [
+pub const SHEETS: [&str; 9] = [
     "vehicle",
+    "marking",
     "gearing",
     "final_drive",
     "springs",
@@ -70,6 +74,7 @@ impl Findings {
     pub fn found(&self, sheet: &str) -> Option<&Found> {
         Some(match sheet {
             "vehicle" => self.vehicle.found(),
+            "marking" => self.marking.found(),
             "gearing" => self.gearing.found(),
             "final_drive" => self.final_drive.found(),
             "springs" => self.springs.found(),
@@ -166,6 +171,12 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
         |old| &old.vehicle,
         || vehicle::findings(VehicleSheet::read(book)),
     );
+    let marking = again.findings(
+        "marking",
+        own("marking"),
+        |old| &old.marking,
+        || marking::findings(MarkingSheet::read(book)),
+    );
     let gearing = again.findings(
         "gearing",
         with("gearing", vec![vehicle.clone()]),
@@ -213,6 +224,7 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
     );
     Findings {
         vehicle,
+        marking,
         gearing,
         final_drive,
         springs,

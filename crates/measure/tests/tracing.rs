@@ -130,11 +130,7 @@ fn the_working_has_a_line_for_each_named_step() {
     let (c, n) = (length("c", 2.0, 0.0), Rotation::exact(50.0));
     let overall = (Ratio::exact(2.0) * Ratio::exact(4.0)).called("i");
     let working = (c * n / overall).called("v").figure(Kind::Speed).working();
-    let symbols: Vec<_> = working
-        .lines
-        .iter()
-        .map(|line| line.symbol)
-        .collect();
+    let symbols: Vec<_> = working.lines.iter().map(|line| line.symbol).collect();
     assert_eq!(symbols, [Some("i"), Some("v")]);
     let Expr::Quotient(_, by) = &working.lines[1].formula else {
         panic!("a quotient")

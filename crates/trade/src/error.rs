@@ -50,6 +50,12 @@ pub enum TradeError {
         /// How far they miss each other.
         gap: f64,
     },
+    /// A reading that does not agree with the others, and by how much it is out (metres; above nothing is too long).
+    #[error("the reading is out by {by} m")]
+    ReadingSpoils {
+        /// How far it is out.
+        by: f64,
+    },
     /// A tyre's designation that stands for no tyre.
     #[error("{0}")]
     Tyre(#[from] crate::gearing::TyreFault),

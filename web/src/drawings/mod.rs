@@ -24,6 +24,7 @@ pub mod final_drive;
 pub mod gearing;
 pub mod geometry;
 pub mod labels;
+pub mod marking;
 pub mod paint;
 pub mod parts;
 pub mod plot;

@@ -139,6 +139,16 @@ pub fn area(points: &[Point], fill: Fill) -> Html {
     html! { <path class={fill.class()} d={path(points, true)} /> }
 }
 
+/// An area whose way is given as SVG writes it: one with arcs.
+pub fn shape(way: String, fill: Fill) -> Html {
+    html! { <path class={fill.class()} d={way} /> }
+}
+
+/// A line whose way is given as SVG writes it: one with arcs.
+pub fn shape_line(way: String, line: Line) -> Html {
+    html! { <path class={line.class()} d={way} /> }
+}
+
 /// The band between two edges that run the same way: the ± of a curve.
 pub fn band(upper: &[Point], lower: &[Point]) -> Html {
     let round: Vec<Point> = upper

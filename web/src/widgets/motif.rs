@@ -9,7 +9,7 @@ struct Motif {
     light: &'static [&'static str],
 }
 
-static MOTIFS: [Motif; 8] = [
+static MOTIFS: [Motif; 9] = [
     Motif {
         sheet: "vehicle",
         heavy: &[
@@ -17,6 +17,17 @@ static MOTIFS: [Motif; 8] = [
             "M24 62a9 9 0 1 1 0-18 9 9 0 0 1 0 18ZM94 62a9 9 0 1 1 0-18 9 9 0 0 1 0 18Z",
         ],
         light: &["M24 36v34M94 36v34M24 69h70M2 62h116"],
+    },
+    Motif {
+        sheet: "marking",
+        heavy: &[
+            "M6 66V14q54-12 108 0v52H74q0-14-14-14t-14 14Z",
+            "M92 34a8 8 0 1 1-16 0 8 8 0 0 1 16 0ZM98 52a3 3 0 1 1-6 0 3 3 0 0 1 6 0ZM100 26a3 3 0 1 1-6 0 3 3 0 0 1 6 0Z",
+        ],
+        light: &[
+            "M60 4v64M44 34a8 8 0 1 1-16 0 8 8 0 0 1 16 0ZM28 52a3 3 0 1 1-6 0 3 3 0 0 1 6 0ZM26 26a3 3 0 1 1-6 0 3 3 0 0 1 6 0Z",
+            "M16 58 38 28M50 58 34 28M12 58h42",
+        ],
     },
     Motif {
         sheet: "gearing",

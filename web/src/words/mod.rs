@@ -31,6 +31,7 @@ pub mod frame;
 pub mod gearing;
 pub mod handover;
 pub mod lack;
+pub mod marking;
 pub mod paint;
 mod phrase;
 pub mod springs;
@@ -47,8 +48,9 @@ pub use subject::{ListWords, Subject, Told, list, told, told_of};
 use buildbook::{Book, Form, Key, field_of};
 
 /// The words of every sheet.
-pub static SUBJECTS: [(&str, &Subject); 8] = [
+pub static SUBJECTS: [(&str, &Subject); 9] = [
     ("vehicle", &vehicle::WORDS),
+    ("marking", &marking::WORDS),
     ("gearing", &gearing::WORDS),
     ("springs", &springs::WORDS),
     ("final_drive", &final_drive::WORDS),

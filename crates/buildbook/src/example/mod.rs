@@ -5,6 +5,7 @@ mod costs;
 mod final_drive;
 mod gearing;
 mod handover;
+mod marking;
 mod paint;
 mod springs;
 mod torque;
@@ -30,6 +31,7 @@ pub fn book() -> Book {
     let sheets = [
         BOOK,
         vehicle::ENTRIES,
+        marking::ENTRIES,
         gearing::ENTRIES,
         final_drive::ENTRIES,
         springs::ENTRIES,

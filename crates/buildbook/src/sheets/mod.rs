@@ -4,6 +4,7 @@ pub mod costs;
 pub mod final_drive;
 pub mod gearing;
 pub mod handover;
+pub mod marking;
 pub mod paint;
 pub mod springs;
 pub mod torque;
@@ -22,6 +23,7 @@ pub fn spec_of(sheet: &str) -> Option<&'static Spec> {
         "paint" => paint::PaintSheet::SPEC,
         "costs" => costs::CostsSheet::SPEC,
         "torque" => torque::TorqueSheet::SPEC,
+        "marking" => marking::MarkingSheet::SPEC,
         "final_drive" => final_drive::FinalDriveSheet::SPEC,
         "handover" => handover::HandoverSheet::SPEC,
         _ => return None,

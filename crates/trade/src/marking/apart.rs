@@ -4,7 +4,7 @@ use measure::{Kind, Length, Traced};
 
 use super::setting_out::judged;
 use super::shape::{body, outline_of};
-use super::{Form, Land, Placed, Point, land};
+use super::{Form, Land, Placed, Point};
 
 /// Arcs of D-holes are taken as chords of this many radians: at a radius of 50 mm they lie 0.008 mm inside the arc.
 const CHORD: f64 = 0.035;
@@ -96,10 +96,9 @@ fn to_side(at: [f64; 2], [a, b]: [[f64; 2]; 2]) -> f64 {
     (at[0] - a[0] - along * dx).hypot(at[1] - a[1] - along * dy)
 }
 
-/// The land between two shapes of any kind against a minimum; below nothing or at nothing they run into each other.
+/// The metal left between two shapes of any kind; below nothing or at nothing they run into each other.
 ///
-/// Round shapes are reckoned by their centres; for others it is the least distance between the outlines. What is already there
-/// (a bracket, a box section, a pipe) is a shape like any other, and its land is the room left to it.
+/// Round shapes are reckoned by their centres; for others it is the least distance between the outlines.
 ///
 /// # Units
 /// Metres.
@@ -107,14 +106,11 @@ fn to_side(at: [f64; 2], [a, b]: [[f64; 2]; 2]) -> f64 {
 /// # Source
 /// Plane geometry: the distance of two segments.
 #[must_use]
-pub fn land_between(a: &Placed, b: &Placed, least: &Length) -> Land {
+pub fn left_between(a: &Placed, b: &Placed) -> Length {
     let round = |placed: &Placed| matches!(placed.shape.form(), Form::Round | Form::Stud);
     if round(a) && round(b) {
-        return land(
-            (&a.at, &a.shape.sizes()[0]),
-            (&b.at, &b.shape.sizes()[0]),
-            least,
-        );
+        let both = &a.shape.sizes()[0] / 2.0 + &b.shape.sizes()[0] / 2.0;
+        return (a.at.distance(&b.at) - both).of_kind(Kind::Length);
     }
     let (mut inputs, split) = (a.inputs(), a.inputs().len());
     inputs.extend(b.inputs());
@@ -123,7 +119,20 @@ pub fn land_between(a: &Placed, b: &Placed, least: &Length) -> Land {
         let (first, second) = numbers.split_at(split);
         Body::of(one.0, one.1, first).left(&Body::of(two.0, two.1, second))
     });
-    judged(left.of_kind(Kind::Length), least)
+    left.of_kind(Kind::Length)
+}
+
+/// The land between two shapes of any kind against a minimum. What is already there (a bracket, a box section, a pipe) is a
+/// shape like any other, and its land is the room left to it.
+///
+/// # Units
+/// Metres.
+///
+/// # Source
+/// As [`left_between`].
+#[must_use]
+pub fn land_between(a: &Placed, b: &Placed, least: &Length) -> Land {
+    judged(left_between(a, b), least)
 }
 
 /// The land between a shape and a straight edge of the sheet, from one point to another, against a minimum.

@@ -163,11 +163,50 @@ fn placed(signs: &[f64], pairs: &[(usize, usize)], weights: &[f64], lengths: &[f
     }
     // With no spare distance the triangles are the answer.
     if pairs.len() > 1 + 2 * signs.len() {
-        refine(&mut at, pairs, weights, lengths);
+        if let [_, _, c, d] = at[..] {
+            at = four(base, c, d, pairs, weights, lengths).unwrap_or(at);
+        } else {
+            refine(&mut at, pairs, weights, lengths);
+        }
     }
     let mut out = vec![at[1][0]];
     out.extend(at[2..].iter().flatten());
     out
+}
+
+/// Four datums with all their distances: the five unknowns at once.
+fn four(
+    base: f64,
+    c: [f64; 2],
+    d: [f64; 2],
+    pairs: &[(usize, usize)],
+    weights: &[f64],
+    lengths: &[f64],
+) -> Option<Vec<[f64; 2]>> {
+    let points = |x: &[f64; 5]| [[0.0, 0.0], [x[0], 0.0], [x[1], x[2]], [x[3], x[4]]];
+    let rows = |x: &[f64; 5]| {
+        let at = points(x);
+        let with = pairs.iter().zip(weights).zip(lengths);
+        with.map(|(((a, b), weight), length)| {
+            let (dx, dy) = (at[*b][0] - at[*a][0], at[*b][1] - at[*a][1]);
+            let far = dx.hypot(dy).max(1e-9);
+            let mut slopes = [0.0; 5];
+            for (datum, sign) in [(*b, 1.0), (*a, -1.0)] {
+                match datum {
+                    0 => {}
+                    1 => slopes[0] += sign * dx / far,
+                    _ => {
+                        slopes[2 * datum - 3] += sign * dx / far;
+                        slopes[2 * datum - 2] += sign * dy / far;
+                    }
+                }
+            }
+            (slopes, far - length, *weight)
+        })
+        .collect::<Vec<_>>()
+    };
+    let x = settle([base, c[0], c[1], d[0], d[1]], rows)?;
+    Some(points(&x).to_vec())
 }
 
 /// One datum after another, the others held, a few hundred times: slow, plain, and sure to come down.

@@ -19,7 +19,7 @@ mod setting_out;
 mod shape;
 mod worst;
 
-pub use apart::{land_between, land_to_edge, usual_edge, usual_land};
+pub use apart::{land_between, land_to_edge, left_between, usual_edge, usual_land};
 pub use fit::{Fit, Move, rigid_fit};
 pub use fix::{Check, Ellipse, Fix, Sight, error_ellipse, fix};
 pub use frame::{Side, frame};

@@ -1,0 +1,237 @@
+//! The marking-out sheet: the pattern that is taken off one side, where it goes on the other, and what to strike it with.
+
+use std::rc::Rc;
+
+use measure::{Angle, Kind, Length, Tool};
+
+use crate::field::{choice, number, text};
+use crate::{AtLeastOne, Found, Given, Read, SheetFindings, sheet};
+
+mod moving;
+mod remarks;
+mod set_out;
+mod shape;
+mod take_off;
+#[cfg(test)]
+mod tests;
+
+pub use moving::{Goes, Moved};
+pub use take_off::{Fixed, LETTERS, TakenOff};
+
+/// To what a distance is read at the feature.
+pub const REACHES: &[&str] = &[
+    "centres",
+    "near_edge",
+    "far_edge",
+    "inside",
+    "outside",
+    "same_edges",
+];
+/// Which side of the line from A to B.
+const SIDES: &[&str] = &["above", "below"];
+
+sheet! {
+    /// What is entered of the pattern, of both sides and of the move.
+    pub struct MarkingSheet = "marking" {
+        /// Where one looks from. A stands to the left of B on the side that has the holes.
+        seen_from: Given<&'static str> = choice(&["seat", "front", "above"]).assumed("seat"),
+        /// From datum A to datum B.
+        ab: Given<Length> = number("AB", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// From A to C.
+        ac: Given<Length> = number("AC", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// From B to C.
+        bc: Given<Length> = number("BC", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// Which side of A–B C lies on.
+        c_side: Given<&'static str> = choice(SIDES).assumed("above"),
+        /// From A to D.
+        ad: Given<Length> = number("AD", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// From B to D.
+        bd: Given<Length> = number("BD", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// From C to D: it only checks.
+        cd: Given<Length> = number("CD", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// Which side of A–B D lies on.
+        d_side: Given<&'static str> = choice(SIDES).assumed("above"),
+        /// What datum A is.
+        a_is: Given<Rc<str>> = text(),
+        /// What datum B is.
+        b_is: Given<Rc<str>> = text(),
+        /// What datum C is.
+        c_is: Given<Rc<str>> = text(),
+        /// What datum D is.
+        d_is: Given<Rc<str>> = text(),
+        /// The diameter of the holes that serve as datums, where distances are read to their edges.
+        datum_diameter: Given<Length> = number("d_0", Kind::Length).between(0.0, 0.3).measured_with(Tool::Caliper),
+        /// How distances lie on a curved panel.
+        taken: Given<&'static str> = choice(&["chord", "surface"]).assumed("chord"),
+        /// The radius of the curved panel.
+        panel_radius: Given<Length> = number("r", Kind::Length).between(0.05, 50.0).measured_with(Tool::Tape),
+
+        /// The features of the pattern.
+        features: AtLeastOne<FeatureEntry>,
+
+        /// How the pattern comes to the new side.
+        move_by: Given<&'static str> = choice(&["mirror", "fit", "fit_plain", "shift"]).assumed("mirror"),
+        /// Points that lie alike on both sides of the vehicle.
+        pairs: Vec<PairEntry>,
+        /// From A to B on the new side.
+        new_ab: Given<Length> = number("A'B'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// From A to C on the new side.
+        new_ac: Given<Length> = number("A'C'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// From B to C on the new side.
+        new_bc: Given<Length> = number("B'C'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// From A to D on the new side.
+        new_ad: Given<Length> = number("A'D'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// From B to D on the new side.
+        new_bd: Given<Length> = number("B'D'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// From C to D on the new side.
+        new_cd: Given<Length> = number("C'D'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        /// Shifted along the line from A to B.
+        shift_along: Given<Length> = number("s_x", Kind::Length).between(-5.0, 5.0).measured_with(Tool::Tape),
+        /// Shifted across it; above is more than nothing.
+        shift_across: Given<Length> = number("s_y", Kind::Length).between(-5.0, 5.0).measured_with(Tool::Tape).assumed("0 exact"),
+
+        /// What is on the new side already.
+        there: Vec<ThereEntry>,
+        /// The least land between holes. Blank: pitch and edge distance by the smaller hole.
+        land: Given<Length> = number("l", Kind::Length).between(0.0, 0.3),
+        /// How thick the sheet metal is.
+        sheet: Given<Length> = number("t", Kind::Thickness).between(0.0003, 0.03).measured_with(Tool::Caliper),
+        /// The gap to weld round a patch. Common practice, no source.
+        weld_gap: Given<Length> = number("g", Kind::Thickness).between(0.0, 0.006).assumed("0.8 mm"),
+        /// The kerf of the hole saw. Common practice, no source.
+        saw_kerf: Given<Length> = number("k", Kind::Thickness).between(0.0, 0.02).assumed("3 mm"),
+        /// The pilot drill. Common practice, no source.
+        pilot: Given<Length> = number("d_p", Kind::Length).between(0.0005, 0.02).assumed("3 mm"),
+    }
+    /// A feature of the pattern: a hole, a slot, a stud, a corner.
+    pub struct FeatureEntry {
+        /// Its name.
+        name: Given<Rc<str>> = text(),
+        /// What it is.
+        kind: Given<&'static str> = choice(&["round", "slot", "rectangle", "d_hole", "tube", "outline", "stud", "corner"]).assumed("round"),
+        /// Its diameter; the tube's own where a tube passes at a slant.
+        diameter: Given<Length> = number("d", Kind::Length).between(0.0005, 0.6).measured_with(Tool::Caliper),
+        /// How long over all: a slot, a rectangle, a bracket's foot.
+        length: Given<Length> = number("L", Kind::Length).between(0.001, 2.0).measured_with(Tool::Rule),
+        /// How wide: a slot, a rectangle; a D-hole from its flat straight across.
+        width: Given<Length> = number("w", Kind::Length).between(0.001, 2.0).measured_with(Tool::Rule),
+        /// The radius of a rectangle's corners.
+        corner: Given<Length> = number("r_c", Kind::Length).between(0.0, 0.5).assumed("0 exact"),
+        /// How far the tube slants from square to the sheet metal.
+        slant: Given<Angle> = number("σ", Kind::Angle).between(0.0, 1.3).measured_with(Tool::Protractor),
+        /// From the line A–B to the long axis, the flat or the tube's slant; anticlockwise.
+        turn: Given<Angle> = number("φ", Kind::Angle).between(-3.2, 3.2).assumed("0 exact"),
+        /// The corners of a free outline, from the feature's own place.
+        points: Vec<OutlineEntry>,
+        /// From datum A.
+        a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// From datum B.
+        b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// From datum C.
+        c: Given<Length> = number("c", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// From datum D.
+        d: Given<Length> = number("e", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// To where at the feature the distances are read.
+        read_to: Given<&'static str> = choice(REACHES).assumed("centres"),
+        /// Along the line from A to B.
+        along: Given<Length> = number("x", Kind::Length).between(-5.0, 5.0).measured_with(Tool::Rule),
+        /// Away from the line A–B.
+        across: Given<Length> = number("y", Kind::Length).between(0.0, 5.0).measured_with(Tool::Rule),
+        /// Which side of the line A–B.
+        side: Given<&'static str> = choice(SIDES).assumed("above"),
+        /// Readings besides: from any datum, read to anywhere.
+        more: Vec<ReadingEntry>,
+        /// How far off its part lets it be.
+        allowed: Given<Length> = number("τ", Kind::Length).between(0.000_05, 0.05),
+        /// From its centre to the nearest edge of the sheet metal on the new side.
+        edge: Given<Length> = number("e_d", Kind::Length).between(0.0, 3.0).measured_with(Tool::Rule),
+        /// The handed part it belongs to, which is kept as it is and placed.
+        part: Given<Rc<str>> = text(),
+    }
+    /// A reading of a feature besides those from the datums in their order.
+    pub struct ReadingEntry {
+        /// From where.
+        from: Given<&'static str> = choice(&["a", "b", "c", "d", "along", "across"]),
+        /// What the tape says.
+        reading: Given<Length> = number("m", Kind::Length).between(-5.0, 5.0).measured_with(Tool::Tape),
+        /// To where at the feature.
+        read_to: Given<&'static str> = choice(REACHES).assumed("centres"),
+    }
+    /// A corner of a free outline.
+    pub struct OutlineEntry {
+        /// To the right of the feature's own place.
+        x: Given<Length> = number("x", Kind::Length).between(-2.0, 2.0).measured_with(Tool::Rule),
+        /// Above the feature's own place.
+        y: Given<Length> = number("y", Kind::Length).between(-2.0, 2.0).measured_with(Tool::Rule),
+    }
+    /// A point that lies alike on both sides of the vehicle, and its twin.
+    pub struct PairEntry {
+        /// Which point of the side that has the holes.
+        of: Given<&'static str> = choice(&["a", "b", "c", "d", "other"]).assumed("a"),
+        /// What the point is.
+        name: Given<Rc<str>> = text(),
+        /// The point from A, where it is none of the datums.
+        own_a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// The point from B.
+        own_b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// The point from C.
+        own_c: Given<Length> = number("c", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// The twin from A.
+        twin_a: Given<Length> = number("a'", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// The twin from B.
+        twin_b: Given<Length> = number("b'", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// The twin from C.
+        twin_c: Given<Length> = number("c'", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// Which side of the line A–B both lie on.
+        side: Given<&'static str> = choice(SIDES).assumed("above"),
+    }
+    /// Something that is on the new side already.
+    pub struct ThereEntry {
+        /// What it is.
+        name: Given<Rc<str>> = text(),
+        /// From A on the new side.
+        a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// From B on the new side.
+        b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        /// Which side of the line A–B.
+        side: Given<&'static str> = choice(SIDES).assumed("above"),
+        /// How far it reaches across.
+        diameter: Given<Length> = number("d", Kind::Length).between(0.0, 2.0).measured_with(Tool::Rule),
+    }
+}
+
+/// What the marking-out sheet finds.
+#[derive(Debug, Clone)]
+pub struct MarkingFindings {
+    /// The entries as they were read.
+    pub sheet: MarkingSheet,
+    /// Results, remarks and errors.
+    pub found: Found,
+    /// Where datums and features lie on the side that has them.
+    pub taken: TakenOff,
+    /// Where they go.
+    pub moved: Moved,
+}
+
+impl SheetFindings for MarkingFindings {
+    fn found(&self) -> &Found {
+        &self.found
+    }
+}
+
+/// What the entries of the marking-out sheet come to.
+#[must_use]
+pub fn findings(read: Read<MarkingSheet>) -> MarkingFindings {
+    let mut found = Found::of(&read);
+    let sheet = read.sheet;
+    let taken = take_off::taken_off(&sheet, &mut found);
+    let moved = moving::moved(&sheet, &taken, &mut found);
+    set_out::show(&sheet, &taken, &moved, &mut found);
+    remarks::remark(&sheet, &taken, &moved, &mut found);
+    MarkingFindings {
+        sheet,
+        found,
+        taken,
+        moved,
+    }
+}

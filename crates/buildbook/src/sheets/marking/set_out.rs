@@ -1,0 +1,272 @@
+//! What to strike the pattern with on the new side: arcs, offsets, and the land that is left.
+
+use std::rc::Rc;
+
+use ::trade::marking::{Form, LandVerdict, Placed, Point, Shape, Sight};
+use ::trade::marking::{
+    arcs, fix, land, land_between, left_between, offsets, swing, usual_edge, usual_land,
+};
+use measure::{Figure, Kind, Length, Ratio};
+
+use super::moving::{Goes, Moved};
+use super::take_off::{Curve, TakenOff, other, side};
+use super::{FeatureEntry, MarkingSheet};
+use crate::{All, Found, Given, Key, Lack, Rank, Remark};
+
+pub(super) fn show(sheet: &MarkingSheet, taken: &TakenOff, moved: &Moved, found: &mut Found) {
+    show_line(moved, found);
+    let curve = Curve::of(sheet);
+    let rows = sheet
+        .features
+        .iter()
+        .zip(&taken.features)
+        .zip(&moved.features);
+    for (place, ((feature, fixed), placed)) in rows.enumerate() {
+        let id = feature.id();
+        let coordinate = |of: fn(&Point) -> &Length| {
+            fixed
+                .fix
+                .as_ref()
+                .map(|fix| of(&fix.at).clone())
+                .map_err(Clone::clone)
+        };
+        let struck = (placed.at.clone(), moved.from.clone()).all();
+        let arcs = struck.clone().and_then(|(at, from)| {
+            let [a, b] = arcs(&from, &at);
+            Ok([curve.as_taken(&a)?, curve.as_taken(&b)?])
+        });
+        let offsets = struck.map(|(at, from)| {
+            let [along, across] = offsets(&from, &at);
+            [along, if moved.mirrors { -across } else { across }]
+        });
+        let one = |pair: &Result<[Length; 2], Lack>, i: usize| {
+            pair.as_ref()
+                .map(|pair| pair[i].clone())
+                .map_err(Clone::clone)
+        };
+        for (i, name) in ["arc_a", "arc_b"].into_iter().enumerate() {
+            let id = format!("marking/{name}/{id}");
+            if place == 0 {
+                found.headline(id, Kind::Length, &one(&arcs, i));
+            } else {
+                found.show(id, Kind::Length, &one(&arcs, i));
+            }
+        }
+        for (i, name) in ["along", "across"].into_iter().enumerate() {
+            found.show(
+                format!("marking/{name}/{id}"),
+                Kind::Length,
+                &one(&offsets, i),
+            );
+        }
+        found.show(
+            format!("marking/x/{id}"),
+            Kind::Length,
+            &coordinate(|at| &at.x),
+        );
+        found.show(
+            format!("marking/y/{id}"),
+            Kind::Length,
+            &coordinate(|at| &at.y),
+        );
+        if let (true, Some(mirrored), Some(fitted)) =
+            (moved.mirrors, &placed.mirrored, &placed.fitted)
+        {
+            let differs = Ok(mirrored.distance(fitted));
+            found.show(format!("marking/differs/{id}"), Kind::Length, &differs);
+        }
+        cross(moved, feature, placed, found);
+    }
+    lands(sheet, moved, found);
+}
+
+/// The vehicle's centre line: how far from A it crosses A–B.
+fn show_line(moved: &Moved, found: &mut Found) {
+    if let Some(line) = &moved.line {
+        let at = Ok((&line.offset / line.normal.cos()).of_kind(Kind::Length));
+        found.show("marking/centre", Kind::Length, &at);
+        for ((key, _), rest) in moved.pairs.iter().zip(&line.residuals) {
+            let id = format!("marking/pair/{}", key.field());
+            found.show(id, Kind::Length, &Ok(rest.clone()));
+        }
+    }
+}
+
+/// Arcs that cross at a flat angle place a hole badly: 30°. Common practice, no source.
+const FLAT: f64 = std::f64::consts::FRAC_PI_6;
+
+fn cross(moved: &Moved, feature: &FeatureEntry, placed: &Goes, found: &mut Found) {
+    if let (Ok(from), Ok(at)) = (&moved.from, &placed.at) {
+        let swing = swing(from, at);
+        let angle = swing.value() % std::f64::consts::PI;
+        if angle.min(std::f64::consts::PI - angle) < FLAT {
+            let remark = Remark::new(Rank::Remark, "flat_crossing").at(feature.key.under("a"));
+            let flat = Figure::exact(angle.min(std::f64::consts::PI - angle), Kind::Angle);
+            found.remark(remark.with(flat));
+        }
+    }
+}
+
+/// Something that takes room on the new side.
+struct Room {
+    key: Key,
+    name: Rc<str>,
+    placed: Placed,
+    /// How far it reaches at most from its place, metres.
+    reach: f64,
+    own: bool,
+}
+
+impl Room {
+    fn new(key: &Key, name: &Given<Rc<str>>, place: usize, placed: Placed, own: bool) -> Self {
+        let shape = &placed.shape;
+        let corners = shape.outline().corners;
+        let far = corners
+            .iter()
+            .map(|corner| corner.at[0].hypot(corner.at[1]));
+        // A slot's ends bulge beyond its corners.
+        let long = match shape.form() {
+            Form::Slot => shape.sizes()[0].value() / 2.0,
+            _ => 0.0,
+        };
+        Self {
+            key: key.clone(),
+            // What a row was called, else its place in the list.
+            name: match name.value() {
+                Some(name) => Rc::clone(name),
+                None => (place + 1).to_string().into(),
+            },
+            reach: far.fold(long, f64::max),
+            placed,
+            own,
+        }
+    }
+
+    /// What is left between the circles about two, metres: never more than what is left between themselves.
+    fn gap(&self, other: &Self) -> f64 {
+        let [[ax, ay], [bx, by]] = [self, other].map(|room| room.placed.at.values());
+        (ax - bx).hypot(ay - by) - self.reach - other.reach
+    }
+
+    fn smaller(&self, other: &Self) -> Length {
+        Length::exact(2.0 * self.reach.min(other.reach))
+    }
+}
+
+/// Two features that leave twice the least land and this much more are clear of each other, metres.
+const CLEAR: f64 = 0.01;
+
+/// The least land of each feature: to other features, to what is there, to the edge.
+fn lands(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) {
+    let goes = sheet.features.iter().zip(&moved.features).enumerate();
+    let mut rooms: Vec<Room> = goes
+        .filter_map(|(place, (feature, goes))| {
+            let placed = goes.placed.clone().ok()?;
+            Some(Room::new(&feature.key, &feature.name, place, placed, true))
+        })
+        .collect();
+    rooms.extend(there(sheet, moved, found));
+    for (i, room) in rooms.iter().enumerate().filter(|(_, room)| room.own) {
+        let nearest = (0..rooms.len())
+            .filter(|j| *j != i)
+            .min_by(|a, b| room.gap(&rooms[*a]).total_cmp(&room.gap(&rooms[*b])));
+        let Some((j, other)) = nearest.map(|j| (j, &rooms[j])) else {
+            continue;
+        };
+        let least = match sheet.land.value() {
+            Some(least) => least.clone(),
+            None => usual_land(&room.smaller(other)),
+        };
+        let id = format!("marking/land/{}", room.key.field());
+        if room.gap(other) > 2.0 * least.value() + CLEAR {
+            // No ± that a tape leaves could make a question of it, so the ± is not asked for.
+            let left = left_between(&room.placed, &other.placed);
+            found.show(id, Kind::Length, &Ok(left));
+            continue;
+        }
+        let land = land_between(&room.placed, &other.placed, &least);
+        found.show(id, Kind::Length, &Ok(land.left.clone()));
+        let (rank, fact) = match (land.verdict, other.own) {
+            (LandVerdict::Enough, _) => continue,
+            (LandVerdict::Doubtful, _) => (Rank::Caution, "land_doubtful"),
+            (LandVerdict::Short, _) => (Rank::Caution, "land_short"),
+            (LandVerdict::Clash, true) => (Rank::Warning, "holes_clash"),
+            (LandVerdict::Clash, false) => (Rank::Warning, "clash_with_there"),
+        };
+        // Of two features that are each other's nearest the first one speaks for both.
+        let back = (0..rooms.len())
+            .filter(|k| *k != j)
+            .min_by(|a, b| other.gap(&rooms[*a]).total_cmp(&other.gap(&rooms[*b])));
+        if other.own && j < i && back == Some(i) {
+            continue;
+        }
+        let remark = Remark::new(rank, fact).at(room.key.under("name"));
+        let [left, least] = [land.left, least].map(|length| length.figure(Kind::Length));
+        found.remark(remark.with(left).with(least).naming(Rc::clone(&other.name)));
+    }
+    edges(sheet, &rooms, found);
+}
+
+/// The land to the edge of the sheet metal: as typed, else what is usual.
+fn edges(sheet: &MarkingSheet, rooms: &[Room], found: &mut Found) {
+    for feature in &sheet.features {
+        let room = rooms.iter().find(|room| room.key == feature.key);
+        let (Some(edge), Some(room)) = (feature.edge.value(), room) else {
+            continue;
+        };
+        let across = Length::exact(2.0 * room.reach);
+        let least = match sheet.land.value() {
+            Some(least) => least.clone(),
+            None => usual_edge(&across),
+        };
+        let at = Point {
+            x: edge.clone(),
+            y: Length::exact(0.0),
+        };
+        let rim = (&Point::exact(0.0, 0.0), &Length::exact(0.0));
+        let land = land((&at, &across), rim, &least);
+        let id = format!("marking/edge/{}", feature.id());
+        found.show(id, Kind::Length, &Ok(land.left.clone()));
+        let rank = match land.verdict {
+            LandVerdict::Enough => continue,
+            LandVerdict::Clash => Rank::Warning,
+            _ => Rank::Caution,
+        };
+        let remark = Remark::new(rank, "edge_short").at(feature.edge.key().clone());
+        let [left, least] = [land.left, least].map(|length| length.figure(Kind::Length));
+        found.remark(remark.with(left).with(least));
+    }
+}
+
+/// What is on the new side already, where it lies.
+fn there(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) -> Vec<Room> {
+    let Ok(from) = &moved.from else {
+        return Vec::new();
+    };
+    let curve = Curve::of(sheet);
+    let mut rooms = Vec::new();
+    for (place, row) in sheet.there.iter().enumerate() {
+        let (Some(a), Some(b), Some(across)) = (row.a.value(), row.b.value(), row.diameter.value())
+        else {
+            continue;
+        };
+        let sights = [a, b].into_iter().zip(from).map(|(distance, datum)| {
+            let distance = curve.straight(distance);
+            let datum = datum.clone();
+            Sight::From { datum, distance }
+        });
+        let above = match (side(&row.side), moved.mirrors) {
+            (side, true) => other(side),
+            (side, false) => side,
+        };
+        let fixed = fix(&sights.collect::<Vec<_>>(), above);
+        match fixed.and_then(|fix| Ok((fix.at, Shape::round(across.clone())?))) {
+            Ok((at, shape)) => {
+                let placed = Placed::new(shape, at, Ratio::exact(0.0));
+                rooms.push(Room::new(&row.key, &row.name, place, placed, false));
+            }
+            Err(error) => found.errors.push((row.b.key().clone(), error.into())),
+        }
+    }
+    rooms
+}

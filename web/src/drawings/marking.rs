@@ -1,0 +1,6 @@
+//! The pattern on the vehicle's own outline: dashed where it was, filled where it goes, and the arcs that place one feature.
+
+mod ground;
+mod pattern;
+
+pub use pattern::PATTERN;

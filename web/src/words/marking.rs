@@ -1,0 +1,338 @@
+//! The words of the marking-out sheet.
+
+use super::{Phrase, Subject, list, pair, same, told, told_of};
+
+/// The title of the drawing of the pattern.
+pub const PATTERN_TITLE: Phrase = same("The pattern and where it goes");
+/// What is to be seen in it.
+pub const PATTERN_SAID: Phrase =
+    same("{0} features on the side they were taken from, dashed, and where they go, filled.");
+/// The vehicle's centre line, measured.
+pub const CENTRE: Phrase = pair("Centre line", "Center line");
+/// The vehicle's centre line, only drawn.
+pub const CENTRE_GUESSED: Phrase = pair("Centre line, not measured", "Center line, not measured");
+/// The heading of the features.
+pub const FEATURE: Phrase = same("Feature");
+/// The heading of the arc from A on the new side.
+pub const FROM_A: Phrase = same("From A′");
+/// The heading of the arc from B on the new side.
+pub const FROM_B: Phrase = same("From B′");
+/// The heading of the ±.
+pub const WITHIN: Phrase = same("Within");
+
+const FEATURES: &[&str] = &["marking/features"];
+
+/// The words of the marking-out sheet.
+pub static WORDS: Subject = Subject {
+    name: pair("Marking out", "Layout"),
+    asks: same("Where do the holes go?"),
+    tells: same(
+        "Each hole's place from what the tape reads, its place on the other side, and the arcs to strike it with.",
+    ),
+    fields: &[
+        ("marking/seen_from", same("Seen from")),
+        ("marking/ab", same("A to B")),
+        ("marking/ac", same("A to C")),
+        ("marking/bc", same("B to C")),
+        ("marking/c_side", same("C lies")),
+        ("marking/ad", same("A to D")),
+        ("marking/bd", same("B to D")),
+        ("marking/cd", same("C to D")),
+        ("marking/d_side", same("D lies")),
+        ("marking/a_is", same("A is")),
+        ("marking/b_is", same("B is")),
+        ("marking/c_is", same("C is")),
+        ("marking/d_is", same("D is")),
+        ("marking/datum_diameter", same("Datum holes, diameter")),
+        ("marking/taken", same("Distances taken")),
+        ("marking/panel_radius", same("Panel curved to a radius of")),
+        ("marking/features/*/name", same("Name")),
+        ("marking/features/*/kind", same("It is a")),
+        ("marking/features/*/diameter", same("Diameter")),
+        ("marking/features/*/length", same("Length over all")),
+        ("marking/features/*/width", same("Width")),
+        ("marking/features/*/corner", same("Radius of the corners")),
+        ("marking/features/*/slant", same("Slant from square")),
+        ("marking/features/*/turn", same("Turned from A–B by")),
+        ("marking/features/*/points/*/x", same("To the right")),
+        ("marking/features/*/points/*/y", same("Up")),
+        ("marking/features/*/a", same("From A")),
+        ("marking/features/*/b", same("From B")),
+        ("marking/features/*/c", same("From C")),
+        ("marking/features/*/d", same("From D")),
+        ("marking/features/*/read_to", same("Read to")),
+        ("marking/features/*/along", same("Along A–B, from A")),
+        ("marking/features/*/across", same("Away from A–B")),
+        ("marking/features/*/side", same("It lies")),
+        ("marking/features/*/more/*/from", same("From")),
+        ("marking/features/*/more/*/reading", same("Reading")),
+        ("marking/features/*/more/*/read_to", same("Read to")),
+        ("marking/features/*/allowed", same("May be off by")),
+        (
+            "marking/features/*/edge",
+            same("New side: edge of the sheet metal is"),
+        ),
+        ("marking/features/*/part", same("Of a handed part, named")),
+        ("marking/move_by", same("It goes to the new side")),
+        ("marking/pairs/*/of", same("Point")),
+        ("marking/pairs/*/name", same("What it is")),
+        ("marking/pairs/*/own_a", same("Point, from A")),
+        ("marking/pairs/*/own_b", same("Point, from B")),
+        ("marking/pairs/*/own_c", same("Point, from C")),
+        ("marking/pairs/*/twin_a", same("Its twin, from A")),
+        ("marking/pairs/*/twin_b", same("Its twin, from B")),
+        ("marking/pairs/*/twin_c", same("Its twin, from C")),
+        ("marking/pairs/*/side", same("They lie")),
+        ("marking/new_ab", same("A′ to B′")),
+        ("marking/new_ac", same("A′ to C′")),
+        ("marking/new_bc", same("B′ to C′")),
+        ("marking/new_ad", same("A′ to D′")),
+        ("marking/new_bd", same("B′ to D′")),
+        ("marking/new_cd", same("C′ to D′")),
+        ("marking/shift_along", same("Shift along A–B")),
+        ("marking/shift_across", same("Shift upward")),
+        ("marking/there/*/name", same("What it is")),
+        ("marking/there/*/a", same("From A′")),
+        ("marking/there/*/b", same("From B′")),
+        ("marking/there/*/side", same("It lies")),
+        ("marking/there/*/diameter", same("Takes up, across")),
+        ("marking/land", same("Land to be left, at least")),
+        ("marking/sheet", same("Sheet metal, thickness")),
+        ("marking/weld_gap", same("Gap to weld round a patch")),
+        ("marking/saw_kerf", same("Hole saw, kerf")),
+        ("marking/pilot", same("Pilot drill")),
+    ],
+    hints: &[
+        (
+            "marking/seen_from",
+            same("On the side that has the holes, A is the left datum and B the right one."),
+        ),
+        ("marking/cd", same("It only checks the others.")),
+        (
+            "marking/taken",
+            same("On a curved panel: straight across, or with the tape lying on it."),
+        ),
+        (
+            "marking/features/*/along",
+            same("Square to the line; or x and y on squared paper."),
+        ),
+        (
+            "marking/features/*/slant",
+            same("The tube's angle from square to the sheet metal."),
+        ),
+        (
+            "marking/features/*/turn",
+            same("Anticlockwise: the long axis, or where the flat faces."),
+        ),
+        (
+            "marking/features/*/part",
+            same("It is not mirrored; the first hole of the part places it."),
+        ),
+        (
+            "marking/features/*/allowed",
+            same("What its part tolerates. A column is not a grommet."),
+        ),
+        (
+            "marking/features/*/points/*/x",
+            same("From the place that was measured."),
+        ),
+        (
+            "marking/pairs/*/twin_a",
+            same("Across the vehicle to the point that lies alike on the new side."),
+        ),
+        (
+            "marking/land",
+            same("Blank: 1.2 of the smaller hole between holes, 1 to an edge."),
+        ),
+        (
+            "marking/new_ab",
+            same("Between the points of the new side that are like A and B."),
+        ),
+    ],
+    choices: &[
+        ("seat", same("The seat")),
+        ("front", same("The front")),
+        ("marking/seen_from=above", same("Above")),
+        ("above", same("Above A–B")),
+        ("below", same("Below A–B")),
+        ("chord", same("Straight")),
+        ("surface", same("Over the surface")),
+        ("round", same("Round hole")),
+        ("slot", same("Slot")),
+        ("rectangle", same("Rectangle")),
+        ("d_hole", same("D-hole")),
+        ("tube", same("Hole for a slanted tube")),
+        ("outline", same("Free outline")),
+        ("stud", same("Stud")),
+        ("corner", same("Bracket corner")),
+        ("centres", pair("Centre", "Center")),
+        ("near_edge", same("Near edge")),
+        ("far_edge", same("Far edge")),
+        ("inside", same("Inside of both")),
+        ("outside", same("Outside of both")),
+        ("same_edges", same("Like edges")),
+        ("a", same("A")),
+        ("b", same("B")),
+        ("c", same("C")),
+        ("d", same("D")),
+        ("along", same("Along")),
+        ("across", same("Away")),
+        ("other", same("Another")),
+        ("mirror", same("Mirrored")),
+        ("fit", same("Mirrored and fitted to its datums")),
+        ("fit_plain", same("Fitted, not mirrored")),
+        ("shift", same("Shifted")),
+    ],
+    groups: &[
+        ("marking/datums", same("Datums")),
+        ("marking/features", same("What is to be moved")),
+        ("marking/move", same("The move")),
+        ("marking/pairs", same("Points that lie alike on both sides")),
+        ("marking/new_side", same("The new side's datums")),
+        ("marking/there", same("On the new side already")),
+        ("marking/metal", same("Metal and tools")),
+        ("marking/results", same("What comes of it")),
+        ("marking/strike", same("Set it out")),
+        ("marking/readings", same("How the readings agree")),
+    ],
+    lists: &[
+        (
+            "marking/features",
+            list(same("Features"), same("feature"), same("Feature {0}")),
+        ),
+        (
+            "marking/features/*/points",
+            list(
+                same("Corners of the outline"),
+                same("corner"),
+                same("Corner {0}"),
+            ),
+        ),
+        (
+            "marking/features/*/more",
+            list(same("More readings"), same("reading"), same("Reading {0}")),
+        ),
+        (
+            "marking/pairs",
+            list(same("Pairs"), same("pair"), same("Pair {0}")),
+        ),
+        (
+            "marking/there",
+            list(same("There already"), same("thing"), same("Thing {0}")),
+        ),
+    ],
+    results: &[
+        told_of("marking/arc_a/*", FEATURES, same("{0}: from A′")),
+        told_of("marking/arc_b/*", FEATURES, same("{0}: from B′")),
+        told_of("marking/along/*", FEATURES, same("{0}: along A′–B′")),
+        told_of("marking/across/*", FEATURES, same("{0}: above A′–B′")),
+        told_of("marking/x/*", FEATURES, same("{0}: was, along A–B")),
+        told_of("marking/y/*", FEATURES, same("{0}: was, above A–B")),
+        told_of(
+            "marking/differs/*",
+            FEATURES,
+            same("{0}: mirrored to fitted"),
+        ),
+        told_of("marking/land/*", FEATURES, same("{0}: least land")),
+        told_of("marking/edge/*", FEATURES, same("{0}: land to the edge")),
+        told(
+            "marking/centre",
+            pair("Centre line crosses A–B at", "Center line crosses A–B at"),
+        ),
+        told_of(
+            "marking/pair/*",
+            &["marking/pairs"],
+            same("{0}: off its twin's image by"),
+        ),
+    ],
+    remarks: &[
+        (
+            "nothing_checks",
+            same(
+                "With two readings nothing checks them: {0} features. A third shows that one is bad, a fourth says which.",
+            ),
+        ),
+        (
+            "one_is_bad",
+            same(
+                "{row}: the three readings do not agree, so one is bad. A fourth would say which.",
+            ),
+        ),
+        (
+            "several_are_bad",
+            same("{row}: the readings do not agree, whichever is left out. Measure it again."),
+        ),
+        (
+            "spoiled",
+            same("{row}: the reading from {1} spoils the fit, it is out by {0}. The others agree."),
+        ),
+        (
+            "spoiled_or",
+            same(
+                "{row}: the reading from {1} spoils the fit, it is out by {0}; it could as well be the one from {2}.",
+            ),
+        ),
+        (
+            "flat_crossing",
+            same("{row}: the arcs cross at {0} only. Use the offsets from the line."),
+        ),
+        (
+            "land_doubtful",
+            same("{row}: {0} of land to {2}, too near {1} to call."),
+        ),
+        (
+            "land_short",
+            same("{row}: only {0} of land to {2}, where {1} should be left."),
+        ),
+        ("holes_clash", same("{row} runs into {2}.")),
+        (
+            "clash_with_there",
+            same("{row} runs into what is there: {2}."),
+        ),
+        (
+            "edge_short",
+            same("{row}: only {0} of land to the edge, where {1} should be left."),
+        ),
+        (
+            "taken_as_alike",
+            same(
+                "The new side is taken to be the old one's exact image. Measure its datums: bodies are not symmetrical.",
+            ),
+        ),
+        (
+            "one_pair",
+            pair(
+                "One pair gives the centre line, and nothing checks it.",
+                "One pair gives the center line, and nothing checks it.",
+            ),
+        ),
+        (
+            "handed_kept",
+            same(
+                "Handed parts are not mirrored: they keep their own hand and stand where their first hole goes.",
+            ),
+        ),
+        (
+            "hot_work",
+            same("Before any hot work: fuel tank and battery away, trim and wiring clear."),
+        ),
+        (
+            "inspection",
+            pair(
+                "Steering column, chassis and seat-belt areas need a qualified inspection.",
+                "Steering column, frame and seat-belt areas need a qualified inspection.",
+            ),
+        ),
+        (
+            "look_behind",
+            same("Look behind the panel before drilling: pipes, wires, box sections."),
+        ),
+    ],
+    plates: &[(
+        "marking/pattern",
+        same(
+            "Measure A to B, then one feature from both, to see it here with its image on the other side.",
+        ),
+    )],
+    words: &[],
+};

@@ -168,6 +168,7 @@ fn page(route: &Route) -> Html {
         Route::Vehicle => html! { <pages::Vehicle /> },
         Route::Settings => html! { <pages::SettingsPage /> },
         Route::Marking => html! { <pages::Marking /> },
+        Route::Conversion => html! { <pages::Conversion /> },
         Route::Gearing => html! { <pages::Gearing /> },
         Route::Springs => html! { <pages::Springs /> },
         Route::FinalDrive => html! { <pages::FinalDrive /> },

@@ -16,6 +16,8 @@ pub enum Route {
     Vehicle,
     /// Where do the holes go?
     Marking,
+    /// Will it steer and stop true from the other side?
+    Conversion,
     /// Which axle ratio?
     Gearing,
     /// How high will it sit?
@@ -58,6 +60,7 @@ impl Route {
         match path.split(['/', '?']).next().unwrap_or_default() {
             "vehicle" => Self::Vehicle,
             "marking" => Self::Marking,
+            "conversion" => Self::Conversion,
             "gearing" => Self::Gearing,
             "springs" => Self::Springs,
             "final_drive" => Self::FinalDrive,
@@ -89,6 +92,7 @@ impl Route {
             Self::Questions => "questions",
             Self::Vehicle => "vehicle",
             Self::Marking => "marking",
+            Self::Conversion => "conversion",
             Self::Gearing => "gearing",
             Self::Springs => "springs",
             Self::FinalDrive => "final_drive",
@@ -151,6 +155,7 @@ mod tests {
             Route::Questions,
             Route::Vehicle,
             Route::Marking,
+            Route::Conversion,
             Route::Gearing,
             Route::Springs,
             Route::FinalDrive,

@@ -4,6 +4,7 @@ use std::any::Any;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
+use crate::sheets::conversion::{self, ConversionFindings, ConversionSheet};
 use crate::sheets::costs::{self, CostsFindings, CostsSheet};
 use crate::sheets::final_drive::{self, FinalDriveFindings, FinalDriveSheet};
 use crate::sheets::gearing::{self, GearingFindings, GearingSheet};
@@ -22,6 +23,8 @@ pub struct Findings {
     pub vehicle: Rc<VehicleFindings>,
     /// Where the holes go.
     pub marking: Rc<MarkingFindings>,
+    /// Steering, pedals and cables on the other side.
+    pub conversion: Rc<ConversionFindings>,
     /// Speeds, pull and ratios.
     pub gearing: Rc<GearingFindings>,
     /// Rates, heights and stresses.
@@ -40,9 +43,10 @@ pub struct Findings {
 }
 
 /// The names of the sheets, in the order of the job.
-pub const SHEETS: [&str; 9] = [
+pub const SHEETS: [&str; 10] = [
     "vehicle",
     "marking",
+    "conversion",
     "gearing",
     "final_drive",
     "springs",
@@ -75,6 +79,7 @@ impl Findings {
         Some(match sheet {
             "vehicle" => self.vehicle.found(),
             "marking" => self.marking.found(),
+            "conversion" => self.conversion.found(),
             "gearing" => self.gearing.found(),
             "final_drive" => self.final_drive.found(),
             "springs" => self.springs.found(),
@@ -177,6 +182,12 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
         |old| &old.marking,
         || marking::findings(MarkingSheet::read(book)),
     );
+    let conversion = again.findings(
+        "conversion",
+        with("conversion", vec![vehicle.clone()]),
+        |old| &old.conversion,
+        || conversion::findings(ConversionSheet::read(book), &vehicle),
+    );
     let gearing = again.findings(
         "gearing",
         with("gearing", vec![vehicle.clone()]),
@@ -225,6 +236,7 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
     Findings {
         vehicle,
         marking,
+        conversion,
         gearing,
         final_drive,
         springs,
@@ -240,7 +252,7 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
 #[must_use]
 pub fn reads(sheet: &str) -> &'static [&'static str] {
     match sheet {
-        "gearing" | "springs" | "paint" => &["vehicle"],
+        "conversion" | "gearing" | "springs" | "paint" => &["vehicle"],
         "costs" => &["vehicle", "gearing", "springs", "paint"],
         "handover" => &["vehicle", "torque"],
         _ => &[],
@@ -251,6 +263,13 @@ pub fn reads(sheet: &str) -> &'static [&'static str] {
 #[must_use]
 pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
     match (sheet, other) {
+        ("conversion", "vehicle") => Some(&[
+            "sort",
+            "steering_now",
+            "steering_wanted",
+            "wheelbase",
+            "track_front",
+        ]),
         ("paint" | "costs", "vehicle") => Some(&["length", "width", "height"]),
         // Costs read the purchases: of gearing the chosen axle set, of springs none.
         ("costs", "gearing") => Some(&["rank", "name", "teeth", "price", "chosen"]),

@@ -139,4 +139,16 @@ pub enum TradeError {
     /// A date code that no tyre carries.
     #[error("a tyre's date code is the week and the year: 2319 is the 23rd week of 2019")]
     TyreDate,
+    /// A link of the steering is too short or too long for where its ends have to go.
+    #[error("the {link} cannot reach")]
+    CannotReach {
+        /// Which one.
+        link: &'static str,
+    },
+    /// The wheels would turn to the other side than the steering wheel.
+    #[error("it steers backwards")]
+    SteersBackwards,
+    /// The drag link would pull along the steering arm and turn nothing.
+    #[error("it does not steer at all")]
+    SteersNotAtAll,
 }

@@ -107,7 +107,7 @@ fn equal_arms_that_stay_parallel_pass_the_swing_on_unchanged() {
         pin: [mm(0.0), mm(300.0)],
         ..lorry()
     };
-    let ratio = steering.ratio(0.0).expect("reaches").value();
+    let ratio = steering.ratio(&Ratio::exact(0.0)).expect("reaches").value();
     assert!(near(ratio, 1.0, 1e-6), "{ratio}");
 }
 

@@ -201,7 +201,7 @@ fn linkage(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         "bump_steer" => one(refuse(steering.bump_steer(&mm(inputs, "rise")?))?
             .value()
             .to_degrees()),
-        "linkage_ratio" => one(refuse(steering.ratio(inputs.number("at")?.to_radians()))?.value()),
+        "linkage_ratio" => one(refuse(steering.ratio(&degrees(inputs, "at")?))?.value()),
         "best_box_height" => {
             inputs.numbers("between")?;
             one(refuse(steering.best_box_height())?.in_unit(&unit::MILLIMETRE))

@@ -19,6 +19,7 @@
 //! }
 //! ```
 
+pub mod conversion;
 pub mod costs;
 pub mod final_drive;
 pub mod gearing;

@@ -1,6 +1,7 @@
 //! The pages, a file each. They are made from widgets only and hold no arithmetic.
 
 mod books;
+mod conversion;
 mod costs;
 mod final_drive;
 mod gearing;
@@ -18,6 +19,7 @@ mod torque;
 mod vehicle;
 
 pub use books::Books;
+pub use conversion::Conversion;
 pub use costs::Costs;
 pub use final_drive::FinalDrive;
 pub use gearing::Gearing;

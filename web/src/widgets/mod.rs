@@ -64,9 +64,10 @@ mod working;
 
 pub use answer_band::{AnswerBand, OtherAnswers};
 pub use before_now::BeforeNowTable;
+pub use choices::Choices;
 pub use drawing_frame::{DrawingFrame, table};
 pub use entry_list::{EntryList, RowKey};
-pub use entry_row::EntryRow;
+pub use entry_row::{EntryRow, id_of};
 pub use group::Group;
 pub use icon::{Icon, icon};
 pub use keypad::Keypad;

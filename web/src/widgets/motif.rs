@@ -9,7 +9,7 @@ struct Motif {
     light: &'static [&'static str],
 }
 
-static MOTIFS: [Motif; 9] = [
+static MOTIFS: [Motif; 10] = [
     Motif {
         sheet: "vehicle",
         heavy: &[
@@ -28,6 +28,14 @@ static MOTIFS: [Motif; 9] = [
             "M60 4v64M44 34a8 8 0 1 1-16 0 8 8 0 0 1 16 0ZM28 52a3 3 0 1 1-6 0 3 3 0 0 1 6 0ZM26 26a3 3 0 1 1-6 0 3 3 0 0 1 6 0Z",
             "M16 58 38 28M50 58 34 28M12 58h42",
         ],
+    },
+    Motif {
+        sheet: "conversion",
+        heavy: &[
+            "M4 24h14v30H4ZM102 18h14v30h-14ZM18 39h84M30 39l6-16h52l2 14",
+            "M36 23l14 42M58 66a8 8 0 1 1-16 0 8 8 0 0 1 16 0Z",
+        ],
+        light: &["M60 2v68M11 14v50M109 8v50M2 39h116"],
     },
     Motif {
         sheet: "gearing",

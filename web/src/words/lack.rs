@@ -71,6 +71,19 @@ fn refused(error: &TradeError) -> Option<(Phrase, Vec<String>)> {
             ),
             Vec::new(),
         ),
+        TradeError::CannotReach { link } => (
+            same(
+                "The {0} cannot reach so far: look at the measures, and at how far the arm swings.",
+            ),
+            vec![(*link).to_owned()],
+        ),
+        TradeError::SteersBackwards | TradeError::SteersNotAtAll => (
+            pair(
+                "Stopped: it would steer backwards, or not at all. Mend the direction first.",
+                "Stopped: it would steer backward, or not at all. Mend the direction first.",
+            ),
+            Vec::new(),
+        ),
         TradeError::MakersFigureOnly => (
             same("Only the vehicle maker's figure serves here."),
             Vec::new(),

@@ -24,6 +24,7 @@
 //! and is named in [`SUBJECTS`]. A test here fails when a field, a list, a choice or a result has no words.
 
 pub mod books;
+pub mod conversion;
 pub mod costs;
 pub mod entry;
 pub mod final_drive;
@@ -48,9 +49,10 @@ pub use subject::{ListWords, Subject, Told, list, told, told_of};
 use buildbook::{Book, Form, Key, field_of};
 
 /// The words of every sheet.
-pub static SUBJECTS: [(&str, &Subject); 9] = [
+pub static SUBJECTS: [(&str, &Subject); 10] = [
     ("vehicle", &vehicle::WORDS),
     ("marking", &marking::WORDS),
+    ("conversion", &conversion::WORDS),
     ("gearing", &gearing::WORDS),
     ("springs", &springs::WORDS),
     ("final_drive", &final_drive::WORDS),

@@ -1,6 +1,7 @@
 //! The example book: an invented 1967 flatbed lorry that carried hops on a farm, right-hand drive, going to left-hand drive for a
 //! vineyard abroad. Maker, places and figures are made up.
 
+mod conversion;
 mod costs;
 mod final_drive;
 mod gearing;
@@ -32,6 +33,7 @@ pub fn book() -> Book {
         BOOK,
         vehicle::ENTRIES,
         marking::ENTRIES,
+        conversion::ENTRIES,
         gearing::ENTRIES,
         final_drive::ENTRIES,
         springs::ENTRIES,
@@ -84,9 +86,9 @@ mod tests {
     }
 
     #[test]
-    fn the_example_is_complete_on_the_axle_and_its_joints() {
+    fn the_example_is_complete_on_the_conversion_the_axle_and_its_joints() {
         let findings = evaluate(&book(), None);
-        for sheet in ["final_drive", "torque"] {
+        for sheet in ["conversion", "final_drive", "torque"] {
             let found = findings.found(sheet).unwrap();
             let lacking: Vec<_> = found
                 .results()

@@ -1,5 +1,6 @@
 //! The sheets of the book, one module each.
 
+pub mod conversion;
 pub mod costs;
 pub mod final_drive;
 pub mod gearing;
@@ -21,6 +22,7 @@ pub fn spec_of(sheet: &str) -> Option<&'static Spec> {
         "gearing" => gearing::GearingSheet::SPEC,
         "springs" => springs::SpringsSheet::SPEC,
         "paint" => paint::PaintSheet::SPEC,
+        "conversion" => conversion::ConversionSheet::SPEC,
         "costs" => costs::CostsSheet::SPEC,
         "torque" => torque::TorqueSheet::SPEC,
         "marking" => marking::MarkingSheet::SPEC,

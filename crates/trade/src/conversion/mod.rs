@@ -17,8 +17,8 @@ pub use cables::{
 pub use direction::{ArmSwing, BallPlace, Steers, steers};
 pub use linkage::{Linkage, Shaft, SpringEye};
 pub use pedals::{
-    bulkhead_load, lever_ratio, line_pressure, master_travel, pedal_travel, piston_area,
-    piston_force, push_force,
+    bulkhead_load, foot_force, lever_ratio, line_pressure, master_travel, pedal_travel,
+    piston_area, piston_force, push_force, slave_travel,
 };
 pub use steering::{Steering, Swept};
-pub use turning::{ackermann_error, ideal_outer, kerb_circle, other_wheel};
+pub use turning::{ackermann_error, ideal_outer, kerb_circle, other_wheel, other_wheel_in_front};

@@ -122,3 +122,52 @@ pub fn pedal_travel(stroke: &Length, free_play: &Length, ratio: &Ratio) -> Lengt
         .of_kind(Kind::Length)
         .cited(&LEVER)
 }
+
+/// The foot's force for a line pressure: p A over lever and servo.
+///
+/// # Errors
+/// [`TradeError::OutOfRange`] for a servo's gain of nothing.
+///
+/// # Source
+/// Pascal's law and the lever.
+pub fn foot_force(
+    pressure: &Pressure,
+    bore: &Length,
+    ratio: &Ratio,
+    gain: &Ratio,
+) -> Result<Force, TradeError> {
+    if gain.value() <= 0.0 {
+        return Err(TradeError::OutOfRange {
+            entry: "servo",
+            lowest: 1.0,
+            highest: 10.0,
+        });
+    }
+    Ok((pressure * piston_area(bore) / (ratio * gain))
+        .of_kind(Kind::Force)
+        .cited(&PASCAL))
+}
+
+/// The travel of a slave piston for a stroke of its master.
+///
+/// # Errors
+/// [`TradeError::OutOfRange`] for a bore of nothing.
+///
+/// # Source
+/// The volume of the fluid stays.
+pub fn slave_travel(
+    stroke: &Length,
+    master: &Length,
+    slave: &Length,
+) -> Result<Length, TradeError> {
+    if slave.value() <= 0.0 {
+        return Err(TradeError::OutOfRange {
+            entry: "slave cylinder bore",
+            lowest: 0.005,
+            highest: 0.1,
+        });
+    }
+    Ok((stroke * (piston_area(master) / piston_area(slave)))
+        .of_kind(Kind::Length)
+        .cited(&PASCAL))
+}

@@ -2,12 +2,19 @@
 
 use measure::{Angle, Held, Kind, Length, Ratio, Source, Table, Traced};
 
+use super::linkage::ARC_SHARE;
 use super::{Linkage, Shaft, SpringEye};
 use crate::TradeError;
 
 static LINKAGE: Source = Source {
     title: "Spatial geometry of the steering linkage: the drag link keeps its length",
     place: "solved for the steer angle; axle arc as SAE HS-788",
+    held: Held::Computed,
+};
+
+static SQUARE_LINK: Source = Source {
+    title: "Spatial geometry: a link whose end moves square to it turns nothing",
+    place: "axle arc as SAE HS-788",
     held: Held::Computed,
 };
 
@@ -68,19 +75,25 @@ impl Steering {
         linkage(self.shaft, self.fixed_eye, &numbers)
     }
 
-    fn angle(
+    /// An angle or ratio of the linkage as one named step, resting on its measures and on `more`.
+    fn solved(
         &self,
         name: &'static str,
-        of: impl Fn(&Linkage) -> Option<f64> + 'static,
+        more: &[&dyn Traced],
+        of: impl Fn(&Linkage, &[f64]) -> Option<f64> + 'static,
     ) -> Result<Angle, TradeError> {
         let (shaft, eye) = (self.shaft, self.fixed_eye);
-        let table = Table::new(name, &self.inputs(), move |numbers| {
-            vec![of(&linkage(shaft, eye, numbers)).unwrap_or(f64::NAN)]
+        let mut inputs = self.inputs();
+        let own = inputs.len();
+        inputs.extend(more);
+        let table = Table::new(name, &inputs, move |numbers| {
+            let linkage = linkage(shaft, eye, numbers);
+            vec![of(&linkage, &numbers[own..]).unwrap_or(f64::NAN)]
         });
         let found: Angle = table.output(0).of_kind(Kind::Angle).cited(&LINKAGE);
         found
             .finite()
-            .map_err(|_| TradeError::Undetermined { entry: "drag link" })
+            .map_err(|_| TradeError::CannotReach { link: "drag link" })
     }
 
     /// The drag link, ball to ball, for straight ahead with the box on centre.
@@ -92,53 +105,54 @@ impl Steering {
     /// Spatial geometry.
     #[must_use]
     pub fn drag_link(&self) -> Length {
-        let linkage = self.linkage();
-        let [dx, dy, dz] = match self.shaft {
-            Shaft::Across => [
-                self.at_centre.sin(),
-                Ratio::exact(0.0),
-                -self.at_centre.cos(),
-            ],
-            Shaft::Along => [
-                Ratio::exact(0.0),
-                self.at_centre.sin(),
-                -self.at_centre.cos(),
-            ],
-            Shaft::Upright => [
-                -self.at_centre.cos(),
-                self.at_centre.sin(),
-                Ratio::exact(0.0),
-            ],
-        };
-        let along = |i: usize, d: Ratio| &self.box_at[i] + &self.drop_arm * d - &self.ball[i];
-        let parts = [along(0, dx), along(1, dy), along(2, dz)];
-        let squares: Vec<_> = parts.iter().map(Length::squared).collect();
-        debug_assert!(
-            (parts[2].value() - (linkage.drop_ball(0.0)[2] - linkage.ball[2])).abs() < 1e-9
-        );
-        (&squares[0] + &squares[1] + &squares[2])
+        let [x, y, z] = self.link();
+        (x.squared() + y.squared() + z.squared())
             .sqrt()
             .of_kind(Kind::Length)
             .cited(&LINKAGE)
     }
 
+    /// From the drop arm's ball to the steering arm's, straight ahead.
+    fn link(&self) -> [Length; 3] {
+        let [x, y, z] = &self.ball;
+        let [box_x, box_y, box_z] = &self.box_at;
+        let hangs = &self.drop_arm * self.at_centre.cos();
+        let swings = &self.drop_arm * self.at_centre.sin();
+        match self.shaft {
+            Shaft::Across => [x - box_x - swings, y - box_y, z - box_z + hangs],
+            Shaft::Along => [x - box_x, y - box_y - swings, z - box_z + hangs],
+            Shaft::Upright => [x - box_x + hangs, y - box_y - swings, z - box_z],
+            Shaft::Rack => [x - box_x, y - box_y, z - box_z],
+        }
+    }
+
     /// The steer angle of this wheel with the drop arm swung by an angle.
     ///
     /// # Errors
-    /// [`TradeError::Undetermined`] where the link cannot reach.
+    /// [`TradeError::CannotReach`] where the link cannot.
     pub fn steer(&self, swing: &Angle) -> Result<Angle, TradeError> {
-        let swing = swing.value();
-        self.angle("steer angle", move |linkage| linkage.steer(swing, 0.0))
+        self.solved("steer angle", &[swing], |linkage, more| {
+            linkage.steer(more[0], 0.0)
+        })
+    }
+
+    /// The swing of the drop arm, from centre, that gives a steer angle.
+    ///
+    /// # Errors
+    /// [`TradeError::CannotReach`] where the link cannot.
+    pub fn swing(&self, steer: &Angle) -> Result<Angle, TradeError> {
+        self.solved("swing of the arm", &[steer], |linkage, more| {
+            linkage.swing(more[0])
+        })
     }
 
     /// The swing of the drop arm for a radian of steer, at a steer angle: the linkage's part of the steering ratio.
     ///
     /// # Errors
-    /// [`TradeError::Undetermined`] where the link cannot reach.
-    pub fn ratio(&self, at: f64) -> Result<Ratio, TradeError> {
-        let ratio = self.angle("swing for a unit of steer", move |linkage| {
-            let step = 1e-4;
-            Some((linkage.swing(at + step)? - linkage.swing(at - step)?) / (2.0 * step))
+    /// [`TradeError::CannotReach`] where the link cannot.
+    pub fn ratio(&self, at: &Angle) -> Result<Ratio, TradeError> {
+        let ratio = self.solved("swing for a unit of steer", &[at], |linkage, more| {
+            linkage.ratio(more[0])
         })?;
         Ok(ratio.abs().of_kind(Kind::Ratio))
     }
@@ -146,11 +160,10 @@ impl Steering {
     /// The steer that the wheel takes by itself when the axle rises, the steering wheel held: positive to the left.
     ///
     /// # Errors
-    /// [`TradeError::Undetermined`] where the link cannot reach.
+    /// [`TradeError::CannotReach`] where the link cannot.
     pub fn bump_steer(&self, rise: &Length) -> Result<Angle, TradeError> {
-        let rise = rise.value();
-        self.angle("steer by the axle's rise", move |linkage| {
-            linkage.steer(0.0, rise)
+        self.solved("steer by the axle's rise", &[rise], |linkage, more| {
+            linkage.steer(0.0, more[0])
         })
     }
 
@@ -166,28 +179,79 @@ impl Steering {
             .collect()
     }
 
-    /// The height of the drop arm's shaft that makes the bump steer least: the box raised or lowered so that the
-    /// steepest part of the curve, at ride height, has no slope.
+    /// How far the axle moves forward for a rise, at ride height, on its arc about the fixed eye.
+    fn lean(&self) -> Result<Ratio, TradeError> {
+        let radius = &self.half_spring * ARC_SHARE;
+        let along = (radius.squared() - self.seat_above_eye.squared()).sqrt();
+        let lean = (&self.seat_above_eye / along).called("a").finite();
+        let lean = lean.map_err(|_| TradeError::Undetermined {
+            entry: "half spring",
+        })?;
+        Ok(match self.fixed_eye {
+            SpringEye::Front => lean,
+            SpringEye::Rear => -lean,
+        })
+    }
+
+    /// How far the box must be raised for the least bump steer: then the drag link stands square to the way that the
+    /// axle moves at ride height, z + a x = 0 with the link's x and z and the axle's lean a. A ball of the steering arm
+    /// lowered by as much does the same.
     ///
     /// # Units
     /// Metres, from where the box is now.
     ///
     /// # Errors
-    /// [`TradeError::Undetermined`] where no height within 0.4 m does.
+    /// [`TradeError::Undetermined`] where the axle stands at the end of its arc.
+    ///
+    /// # Source
+    /// Spatial geometry: a link whose end moves square to it keeps its length without turning anything.
     pub fn best_box_height(&self) -> Result<Length, TradeError> {
-        let (shaft, eye) = (self.shaft, self.fixed_eye);
-        let table = Table::new(
-            "height without bump steer at ride height",
-            &self.inputs(),
-            move |numbers| {
-                let linkage = linkage(shaft, eye, numbers);
-                vec![best_height(&linkage).unwrap_or(f64::NAN)]
-            },
-        );
-        let found: Length = table.output(0).of_kind(Kind::Length).cited(&LINKAGE);
-        found.finite().map_err(|_| TradeError::Undetermined {
-            entry: "height of the box",
-        })
+        let [x, _, z] = self.link();
+        Ok((z + x * self.lean()?)
+            .of_kind(Kind::Length)
+            .cited(&SQUARE_LINK))
+    }
+
+    /// The drop arm for the least bump steer at ride height, the box left where it is.
+    ///
+    /// # Units
+    /// Metres.
+    ///
+    /// # Errors
+    /// [`TradeError::Undetermined`] where the arm lies flat or is a rack, so that its length does not raise the ball;
+    /// [`TradeError::OutOfRange`] where it would come out shorter than 30 mm or longer than half a metre.
+    ///
+    /// # Source
+    /// As [`Self::best_box_height`].
+    pub fn best_drop_arm(&self) -> Result<Length, TradeError> {
+        let lean = self.lean()?;
+        let away = |i: usize| &self.ball[i] - &self.box_at[i];
+        let gain = match self.shaft {
+            Shaft::Across => self.at_centre.sin() * &lean - self.at_centre.cos(),
+            Shaft::Along => -self.at_centre.cos(),
+            Shaft::Upright | Shaft::Rack => {
+                return Err(TradeError::Undetermined { entry: "drop arm" });
+            }
+        };
+        let arm = (away(2) + away(0) * lean) / gain;
+        if !(0.03..=0.5).contains(&arm.value()) {
+            return Err(TradeError::OutOfRange {
+                entry: "drop arm",
+                lowest: 0.03,
+                highest: 0.5,
+            });
+        }
+        Ok(arm.of_kind(Kind::Length).cited(&SQUARE_LINK))
+    }
+
+    /// The steering with the end of its box moved by so much forward, to the left and up.
+    #[must_use]
+    pub fn moved(&self, by: [f64; 3]) -> Self {
+        let mut moved = self.clone();
+        for (at, by) in moved.box_at.iter_mut().zip(by) {
+            *at = &*at + Length::exact(by);
+        }
+        moved
     }
 }
 
@@ -203,19 +267,4 @@ fn linkage(shaft: Shaft, fixed_eye: SpringEye, n: &[f64]) -> Linkage {
         half_spring: n[10],
         seat_above_eye: n[11],
     }
-}
-
-/// The change of height nearest to nothing at which the curve is level at ride height.
-fn best_height(linkage: &Linkage) -> Option<f64> {
-    let slope = |dz: f64| {
-        let mut moved = *linkage;
-        moved.box_at[2] += dz;
-        let step = 1e-4;
-        match (moved.steer(0.0, step), moved.steer(0.0, -step)) {
-            (Some(up), Some(down)) => (up - down) / (2.0 * step),
-            _ => f64::NAN,
-        }
-    };
-    let found = measure::zeros(-0.4, 0.4, slope).ok()?;
-    found.into_iter().min_by(|a, b| a.abs().total_cmp(&b.abs()))
 }

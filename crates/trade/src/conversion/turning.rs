@@ -1,7 +1,8 @@
 //! Both wheels on lock: correct steering, what a track rod makes of it, and the circle between kerbs.
 
-use measure::{Angle, Held, Kind, Length, Source, zeros};
+use measure::{Angle, Held, Kind, Length, Source};
 
+use super::linkage::angle_near;
 use crate::TradeError;
 
 static CORRECT_STEERING: Source = Source {
@@ -42,10 +43,10 @@ pub fn ideal_outer(inner: &Angle, pivots: &Length, wheelbase: &Length) -> Angle 
 /// Radians and metres.
 ///
 /// # Valid range
-/// Arms behind the axle; a rod in front has a negative toe.
+/// Arms behind the axle. With the rod in front the picture is turned about: see [`other_wheel_in_front`].
 ///
 /// # Errors
-/// [`TradeError::Undetermined`] where the rod cannot follow.
+/// [`TradeError::CannotReach`] where the rod cannot follow.
 ///
 /// # Source
 /// Plane geometry.
@@ -64,26 +65,41 @@ pub fn other_wheel(
         .of_kind(Kind::Angle)
         .cited(&FOUR_BAR)
         .finite()
-        .map_err(|_| TradeError::Undetermined { entry: "track rod" })
+        .map_err(|_| TradeError::CannotReach { link: "track rod" })
 }
 
-/// Left pin at the origin, right pin at -pivots along y; x forward; both wheels turn to the left by positive angles.
+/// The same with the track rod in front of the axle, its arms standing at `outward` from straight ahead.
+///
+/// # Units
+/// Radians and metres.
+///
+/// # Errors
+/// As [`other_wheel`].
+///
+/// # Source
+/// Plane geometry: seen in a mirror across the axle, arms in front that stand outward are arms behind that stand
+/// outward, and both wheels turn the other way.
+pub fn other_wheel_in_front(
+    turned: &Angle,
+    pivots: &Length,
+    arm: &Length,
+    outward: &Angle,
+) -> Result<Angle, TradeError> {
+    Ok(-other_wheel(&-turned, pivots, arm, &-outward)?)
+}
+
+/// Pins at ± pivots / 2 along y; x forward; both wheels turn to the left by positive angles.
 fn follow(left: f64, pivots: f64, arm: f64, toe: f64) -> Option<f64> {
-    let end = |side: f64, steer: f64| {
-        // Straight ahead the arm points back and inward (towards the middle) by the toe.
-        let (x, y) = (-arm * toe.cos(), -side * arm * toe.sin());
-        let (sin, cos) = steer.sin_cos();
-        [cos * x - sin * y, side * pivots / 2.0 + sin * x + cos * y]
-    };
-    let apart = |a: [f64; 2], b: [f64; 2]| (a[0] - b[0]).hypot(a[1] - b[1]);
-    let rod = apart(end(1.0, 0.0), end(-1.0, 0.0));
-    let found = zeros(-1.2, 1.2, |right| {
-        apart(end(1.0, left), end(-1.0, right)) - rod
-    })
-    .ok()?;
-    found
-        .into_iter()
-        .min_by(|a, b| (a - left).abs().total_cmp(&(b - left).abs()))
+    // Straight ahead the arms point back and inward (towards the middle) by the toe.
+    let (back, inward) = (-arm * toe.cos(), arm * toe.sin());
+    let (sin, cos) = left.sin_cos();
+    let (ax, ay) = (back, -inward);
+    let rod = pivots - 2.0 * inward;
+    // From the right pin to the left arm's end; there the right arm's end lies a rod away.
+    let (dx, dy) = (cos * ax - sin * ay, pivots + sin * ax + cos * ay);
+    let (bx, by) = (back, inward);
+    let apart = arm * arm + dx * dx + dy * dy - rod * rod;
+    angle_near(left, dx * bx + dy * by, dy * bx - dx * by, apart / 2.0)
 }
 
 /// How far the outer wheel stands from correct steering: actual less ideal.

@@ -1,0 +1,24 @@
+//! What has to be said of a conversion whatever was entered.
+
+use super::ConversionSheet;
+use crate::{Found, Rank, Remark};
+
+/// The cautions that stand there always, each beside what it is about.
+pub(super) fn remark(sheet: &ConversionSheet, found: &mut Found) {
+    let key = &sheet.key;
+    for (rank, fact, at) in [
+        (Rank::Danger, "never_welded", "now"),
+        (Rank::Danger, "hot_work", "changes"),
+        (Rank::Warning, "rules_first", "changes"),
+        (Rank::Warning, "structural_holes", "changes"),
+        (Rank::Warning, "bulkhead_carries", "brake_now"),
+        (Rank::Warning, "fluid_type", "brake_now"),
+        (Rank::Warning, "leak_test", "routes"),
+        (Rank::Warning, "threads_never_mixed", "routes"),
+        (Rank::Caution, "clearances", "now"),
+        (Rank::Remark, "string_measures_best", "routes"),
+        (Rank::Remark, "ackermann_stays", "now"),
+    ] {
+        found.remark(Remark::standing(rank, fact).at(key.under(at)));
+    }
+}

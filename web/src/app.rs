@@ -52,6 +52,19 @@ fn tie(desk: &Desk, keeper: &Rc<Keeper>) {
     keep_book(desk, Rc::clone(keeper));
     keeper.tie(desk);
     follow_calls(desk);
+    follow_printing(desk);
+}
+
+/// Opens what is folded when the page goes to paper. What this changes is drawn before the browser takes the page.
+fn follow_printing(desk: &Desk) {
+    for (event, printing) in [("beforeprint", true), ("afterprint", false)] {
+        let told = desk.clone();
+        let heard = Closure::<dyn Fn()>::new(move || told.send(Action::Printing(printing)));
+        if let Some(window) = web_sys::window() {
+            let _ = window.add_event_listener_with_callback(event, heard.as_ref().unchecked_ref());
+        }
+        heard.forget();
+    }
 }
 
 fn keep_settings(desk: &Desk, keeper: Rc<Keeper>) {

@@ -227,9 +227,14 @@ pub fn reading_of(field: &Field, entry: &Entry) -> Option<Reading> {
 /// What an entry says, with its unit where it was typed without one.
 pub fn entry_said(book: &Book, key: &Key, entry: &Entry, tongue: Tongue) -> String {
     match (field_of(key).map(|field| field.form), &entry.unit) {
-        (Some(Form::Choice(_) | Form::YesNo), _) => {
-            words::choice(key.as_str(), &entry.text, tongue)
-        }
+        (Some(Form::YesNo), _) => tongue
+            .say(if entry.text.trim() == "yes" {
+                frame::YES
+            } else {
+                frame::NO
+            })
+            .to_owned(),
+        (Some(Form::Choice(_)), _) => words::choice(key.as_str(), &entry.text, tongue),
         (Some(Form::OneOf(list)), _) => {
             words::row_name(book, &Key::from(list), &entry.text, tongue)
         }

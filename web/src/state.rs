@@ -103,6 +103,8 @@ pub enum Action {
     Call(CallTo),
     /// The screen is to be wiped, or has been.
     Wipe(bool),
+    /// The page goes to paper (`true`), or has gone.
+    Printing(bool),
 }
 
 impl State {
@@ -227,6 +229,7 @@ impl State {
                 view.also_in = if view.also_in == wanted { None } else { wanted };
             }
             Action::Wipe(wiping) => view.wiping = wiping,
+            Action::Printing(printing) => view.printing = printing,
             Action::Call(to) => called = Some(to),
             _ => {}
         }
@@ -285,8 +288,12 @@ impl State {
         }
     }
 
-    /// Whether a row of a list, or what stands behind its key "More", is open: as it was left, else a row that is alone.
+    /// Whether a row of a list, or what stands behind its key "More", is open: as it was left, else a row that is alone. On
+    /// paper all are.
     pub fn is_open(&self, row: &Key) -> bool {
+        if self.view.printing {
+            return true;
+        }
         if let Some(open) = self.view.rows.get(row) {
             return *open;
         }

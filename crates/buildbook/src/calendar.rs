@@ -118,3 +118,75 @@ fn put(file: &mut String, property: &str, text: &str) {
     }
     file.push_str("\r\n");
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    const FIXTURE: &str = include_str!("../../../tests/fixtures/calendar/look-again.ics");
+    const EVENTS: &str = include_str!("../../../tests/fixtures/calendar/look-again.toml");
+
+    fn event(table: &toml::Value) -> Event {
+        let text = |name: &str| table[name].as_str().unwrap().to_owned();
+        Event {
+            uid: text("uid"),
+            day: Date::read(&text("day")).unwrap(),
+            summary: text("summary"),
+            description: text("description"),
+        }
+    }
+
+    #[test]
+    fn the_file_is_the_one_that_a_library_reads_as_these_events() {
+        let table: toml::Value = toml::from_str(EVENTS).unwrap();
+        let events: Vec<Event> = table["event"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(event)
+            .collect();
+        assert_eq!(table["written"].as_str(), Some("2026-06-05T16:07:09+00:00"));
+        let written = Moment {
+            day: Date::new(2026, 6, 5).unwrap(),
+            seconds: (16 * 60 + 7) * 60 + 9,
+        };
+        let file = calendar(table["name"].as_str().unwrap(), written, &events);
+        assert_eq!(file, FIXTURE);
+    }
+
+    /// The text of a property as a reader gets it: unfolded, then unescaped.
+    fn read_back(file: &str, property: &str) -> String {
+        let unfolded = file.replace("\r\n ", "");
+        let line = unfolded
+            .split("\r\n")
+            .find_map(|line| line.strip_prefix(property));
+        let mut text = String::new();
+        let mut characters = line.unwrap().chars();
+        while let Some(character) = characters.next() {
+            match (character, character == '\\') {
+                (_, true) => match characters.next() {
+                    Some('n') => text.push('\n'),
+                    Some(other) => text.push(other),
+                    None => panic!("a backslash at the end of {line:?}"),
+                },
+                (other, false) => text.push(other),
+            }
+        }
+        text
+    }
+
+    proptest! {
+        #[test]
+        fn any_text_comes_back_from_lines_of_75_bytes(text in "[^\\p{Cc}]{0,200}(\n[^\\p{Cc}]{0,80})?") {
+            let day = Date::new(2026, 1, 1).unwrap();
+            let event = Event { uid: "a".into(), day, summary: text.clone(), description: String::new() };
+            let file = calendar(&text, Moment { day, seconds: 0 }, &[event]);
+            for line in file.split("\r\n") {
+                prop_assert!(line.len() <= 75 && !line.contains(['\n', '\r']), "{line:?}");
+            }
+            prop_assert_eq!(read_back(&file, "SUMMARY:"), text.clone());
+            prop_assert_eq!(read_back(&file, "X-WR-CALNAME:"), text);
+        }
+    }
+}

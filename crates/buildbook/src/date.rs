@@ -160,6 +160,33 @@ mod tests {
     }
 
     #[test]
+    fn every_day_of_the_calendar_is_one_after_the_day_before() {
+        let mut day = Date::new(1800, 1, 1).unwrap();
+        let mut days = 1;
+        while let Some(next) = day.plus_days(1) {
+            assert_eq!(next.number(), day.number() + 1, "{next}");
+            assert!(next > day);
+            assert_eq!(next.plus_days(-1), Some(day));
+            day = next;
+            days += 1;
+        }
+        // 400 years of the Gregorian calendar are 146 097 days; the calendar ends a year before its last, so that each year has a next.
+        assert_eq!(day.plus_days(1), None);
+        assert!(day >= Date::new(2199, 12, 31).unwrap(), "{day}");
+        assert_eq!(
+            days,
+            day.number() - Date::new(1800, 1, 1).unwrap().number() + 1
+        );
+    }
+
+    #[test]
+    fn a_tyre_maker_begins_the_year_with_its_first_full_week() {
+        // 1 January 2012 was a Sunday, so that year had a 53rd week, which ended in 2013.
+        assert_eq!(Date::of_tyre_week(2012, 53), Date::new(2012, 12, 30));
+        assert_eq!(Date::of_tyre_week(2013, 1), Date::new(2013, 1, 6));
+    }
+
+    #[test]
     fn a_leap_day_is_there_every_fourth_year_but_not_in_1900() {
         assert!(Date::new(1900, 2, 29).is_none());
         assert!(Date::new(2000, 2, 29).is_some());

@@ -12,6 +12,7 @@ pub mod journeys;
 pub mod look;
 mod machine;
 mod page_checks;
+pub mod paper;
 mod scripts;
 
 pub use journey::{Device, Journey};

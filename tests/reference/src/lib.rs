@@ -16,6 +16,7 @@ pub mod costs;
 pub mod final_drive;
 pub mod gearing;
 mod gearing_engine;
+pub mod handover;
 pub mod marking;
 pub mod measure;
 pub mod paint;
@@ -79,5 +80,10 @@ pub const SUBJECTS: &[Subject] = &[
         name: "torque",
         least: 30,
         computed: torque::computed,
+    },
+    Subject {
+        name: "handover",
+        least: 30,
+        computed: handover::computed,
     },
 ];

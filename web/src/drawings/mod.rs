@@ -24,6 +24,7 @@ pub mod costs;
 pub mod final_drive;
 pub mod gearing;
 pub mod geometry;
+pub mod handover;
 pub mod labels;
 pub mod marking;
 pub mod paint;

@@ -15,6 +15,7 @@ mod send;
 mod settings;
 mod springs;
 mod tick_off;
+mod tightening;
 mod torque;
 mod vehicle;
 

@@ -3,6 +3,7 @@
 use crate::desk::use_settings;
 use crate::drawings::Plate;
 use crate::drawings::torque::ORDER;
+use crate::pages::tightening::TighteningRecord;
 use crate::route::Route;
 use crate::widgets::{BeforeNowTable, EntryList, EntryRow, Group, ResultTable, SheetPage};
 use crate::words::torque;
@@ -22,6 +23,7 @@ pub fn Torque() -> Html {
         .map(|field| html! { <EntryRow key={*field} at={format!("torque/{field}")} /> });
     let below = html! {
         <>
+            <Group id="torque/record" card={false}><TighteningRecord /></Group>
             <Group id="torque/results" card={false}><ResultTable sheet="torque" results={RESULTS} /></Group>
             <BeforeNowTable sheet="torque" />
         </>

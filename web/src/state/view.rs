@@ -100,6 +100,8 @@ pub struct View {
     pub also_in: Option<(Key, &'static str)>,
     /// Where the cursor shall go.
     pub call: Call,
+    /// The page is being printed: rows and remarks stand open.
+    pub printing: bool,
     /// The screen is being wiped.
     pub wiping: bool,
     /// What was last done, for those who listen.

@@ -19,6 +19,8 @@ pub struct Presets {
     pub more: &'static [&'static str],
     /// What stands below a row's name.
     pub said: fn(&State, &Key) -> Option<String>,
+    /// Whether its rows are numbered, as they are in the drawing.
+    pub numbered: bool,
 }
 
 impl PartialEq for Presets {
@@ -70,7 +72,10 @@ pub fn PresetList(props: &PresetListProps) -> Html {
         use_slice(move |state| lines(state, &list, presets.said)).unwrap_or_default()
     };
     let Some(desk) = desk else { return html! {} };
-    let shown = lines.iter().map(|line| shown(line, presets, &desk));
+    let shown = lines
+        .iter()
+        .enumerate()
+        .map(|(at, line)| shown(at, line, presets, &desk));
     let one = words::list_words(presets.list).map_or("", |words| tongue.say(words.one));
     html! {
         <section class="list preset" data-list={presets.list}>
@@ -93,7 +98,7 @@ fn send(desk: &Desk, action: Action) -> Callback<MouseEvent> {
     Callback::from(move |_| desk.send(action.clone()))
 }
 
-fn shown(line: &Line, presets: &Presets, desk: &Desk) -> Html {
+fn shown(at: usize, line: &Line, presets: &Presets, desk: &Desk) -> Html {
     let row = &line.row;
     let lead = row.under(presets.lead);
     let fields = line
@@ -110,6 +115,7 @@ fn shown(line: &Line, presets: &Presets, desk: &Desk) -> Html {
                 <button type="button" class="fold" data-do={format!("fold {row}")} aria-expanded={if line.open { "true" } else { "false" }}
                     onclick={send(desk, Action::Fold(row.clone()))}>
                     { icon(if line.open { Icon::Open } else { Icon::Close }) }
+                    if presets.numbered { <span class="preset-number">{ at + 1 }</span> }
                     <span class="preset-name">
                         <span id={format!("{}-label", id_of(&lead))}>{ &line.name }</span>
                         <small>{ line.said.clone().unwrap_or_default() }</small>

@@ -101,13 +101,14 @@ pub fn Remarks(props: &RemarksProps) -> Html {
     let told = use_slice(move |state| told(state, sheet, &under, which)).unwrap_or_default();
     let (desk, tongue) = (use_desk(), use_settings().tongue);
     let open = use_state(|| false);
+    let printing = use_slice(|state| state.view.printing).unwrap_or(false);
     if told.is_empty() {
         return html! {};
     }
     let (grave, light): (Vec<Told>, Vec<Told>) = told
         .into_iter()
         .partition(|remark| remark.rank >= Rank::Warning);
-    let folds = which == Which::Urgent && light.len() > FEW;
+    let folds = which == Which::Urgent && light.len() > FEW && !printing;
     let fold = folds.then(|| fold(&open, light.len(), tongue));
     let shown = if folds && !*open {
         &[]

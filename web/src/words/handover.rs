@@ -469,6 +469,7 @@ pub const CALENDAR_NEEDS: Phrase = same("The calendar file needs the day of hand
 pub const AFTER: Phrase = same("after {0}");
 /// Headings of the plan.
 pub const WHAT: Phrase = same("What");
+pub const SHEET: Phrase = same("Sheet");
 pub const DAY: Phrase = same("Day");
 pub const ODOMETER: Phrase = same("Odometer");
 pub const DONE: Phrase = same("Done");
@@ -480,6 +481,13 @@ pub const JOINT_OPEN: Phrase = same("{0}: not ticked");
 pub const PUT_RIGHT: Phrase = same("{0}: put right");
 pub const UNSEEN: Phrase = same("Checks before the road not done: {0}");
 pub const CANNOT_USE: Phrase = same("{0}: cannot be used as entered");
+/// The drawing of the checks: how many are left, how many to put right.
+pub const ROUND_TITLE: Phrase = same("Round the vehicle: {0} to look at, {1} to put right");
+pub const ROUND_SAID: Phrase = same(
+    "The vehicle from above, its front to the left. Heavy ring: good. Two rings: put right. Dashed: not looked at. Thin: not fitted.",
+);
+pub const NUMBER: Phrase = same("No.");
+pub const NOT_SEEN: Phrase = same("not looked at");
 /// What the calendar says of an event.
 pub const AT_ODOMETER: Phrase =
     same("At {0} on the odometer, or on this day, whichever comes first.");

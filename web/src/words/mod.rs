@@ -241,11 +241,9 @@ pub fn result(book: &Book, id: &str, tongue: Tongue) -> String {
             row_name(book, &Key::from(path.join("/").as_str()), id, tongue)
         })
         .collect();
-    let names = if told.rows.is_empty() {
-        ids.iter().map(|id| bare(id)).collect()
-    } else {
-        names
-    };
+    // A star that stands for no row is put in as it is: the number of a stage.
+    let others = ids.iter().skip(names.len()).map(|id| bare(id));
+    let names: Vec<String> = names.into_iter().chain(others).collect();
     filled(tongue.say(told.phrase), &names)
 }
 

@@ -123,6 +123,7 @@ pub static WORDS: Subject = Subject {
         ("torque/wrench", same("The wrench")),
         ("torque/joints", same("Joints in the order of work")),
         ("torque/results", same("What comes of it")),
+        ("torque/record", same("Tightening record")),
     ],
     lists: &[(
         "torque/joints",
@@ -227,8 +228,6 @@ pub static WORDS: Subject = Subject {
     words: &[],
 };
 
-/// The record of what was tightened.
-pub const RECORD: super::Phrase = same("Tightening record");
 /// The figure of a joint, as a heading.
 pub const FIGURE: super::Phrase = same("Figure");
 /// In place of the page: the figure is not the maker's.

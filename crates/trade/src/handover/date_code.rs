@@ -28,6 +28,10 @@ impl DateCode {
     pub fn read(text: &str) -> Result<Self, TradeError> {
         let last = text.trim().rsplit(char::is_whitespace).next();
         let figures = last.unwrap_or_default();
+        // A sign would be read as part of the number.
+        if !figures.bytes().all(|byte| byte.is_ascii_digit()) {
+            return Err(TradeError::TyreDate);
+        }
         let number: u16 = figures.parse().map_err(|_| TradeError::TyreDate)?;
         let (week, year, sure) = match figures.len() {
             4 => (number / 100, 2000 + number % 100, true),

@@ -6,6 +6,7 @@ use crate::{Machine, Outcome};
 
 mod costs;
 mod gearing;
+mod handover;
 mod keeping;
 mod links;
 mod opening;
@@ -47,6 +48,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
         versions::CASES,
         quick_answers::CASES,
         whole_job::CASES,
+        handover::CASES,
         keeping::CASES,
         links::CASES,
     ]

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::{Running, cases, costs, gearing, paint, springs, vehicle};
+use super::{Running, cases, costs, gearing, handover, paint, springs, vehicle};
 use crate::{Device, Journey, Machine, Outcome};
 
 cases![
@@ -36,6 +36,10 @@ const SHEETS: &[Sheet] = &[
     Sheet {
         route: "#/costs",
         by_hand: |journey| Box::pin(costs::by_hand(journey)),
+    },
+    Sheet {
+        route: "#/handover",
+        by_hand: |journey| Box::pin(handover::by_hand(journey)),
     },
 ];
 
@@ -129,10 +133,11 @@ async fn the_example_book_is_sound_on_every_page_and_screen(machine: &Machine) -
     journey.open("").await?;
     journey.page_is_sound().await?;
     journey.tap("example").await?;
-    let pages = SHEETS
-        .iter()
-        .map(|sheet| sheet.route)
-        .chain(["#/", "#/books", "#/settings"]);
+    let pages =
+        SHEETS
+            .iter()
+            .map(|sheet| sheet.route)
+            .chain(["#/", "#/books", "#/settings", "#/pack"]);
     let mut wrong = Vec::new();
     for route in pages {
         for (name, device) in [

@@ -5,6 +5,8 @@ mod open;
 mod plan;
 
 use crate::desk::use_tongue;
+use crate::drawings::Plate;
+use crate::drawings::handover::ROUND;
 use crate::route::Route;
 use crate::state::State;
 use crate::widgets::{EntryList, EntryRow, Group, PresetList, Presets, ResultTable, SheetPage};
@@ -27,6 +29,7 @@ const ANSWERS: &[&str] = &[
     "handover/brake_efficiency",
     "handover/parking_efficiency",
 ];
+const PLATES: &[&Plate] = &[&ROUND];
 const RESULTS: &[&str] = &[
     "handover/weighed",
     "handover/weight_change",
@@ -44,18 +47,21 @@ static CHECKS: Presets = Presets {
     lead: "state",
     more: &["note", "by", "on"],
     said: note,
+    numbered: true,
 };
 static AGAIN: Presets = Presets {
     list: "handover/again",
     lead: "",
     more: &["after", "within", "done", "by", "note"],
     said: plan::due_of,
+    numbered: false,
 };
 static APPROVALS: Presets = Presets {
     list: "handover/approvals",
     lead: "state",
     more: &["office", "reference", "on", "note"],
     said: called,
+    numbered: false,
 };
 
 fn rows(fields: &'static [&'static str]) -> Html {
@@ -99,7 +105,7 @@ pub fn Handover() -> Html {
         </>
     };
     html! {
-        <SheetPage sheet="handover" answers={ANSWERS} {below}>
+        <SheetPage sheet="handover" answers={ANSWERS} plates={PLATES} {below}>
             <div class="book-keys">
 
                 <a class="key tall main" href={Route::Pack.fragment()} data-do="pack">{ tongue.say(handover::PACK) }</a>

@@ -2,11 +2,12 @@
 
 use super::record::{entries, entry_or_assumed, entry_said, remarks, results};
 use super::{Leaf, Piece};
+use crate::drawings::handover::ROUND;
 use crate::drawings::{Plate, Table, final_drive, gearing, springs, torque, vehicle};
 use crate::pages::handover::{open_said, planned};
-use crate::shown::answer_of;
+use crate::pages::tightening::tightening_record;
 use crate::state::State;
-use crate::words::{self, handover, torque as joints};
+use crate::words::{self, handover};
 use buildbook::{Key, SHEETS};
 
 /// The drawings that go into the pack.
@@ -17,6 +18,8 @@ const PLATES: &[(&str, &[&Plate])] = &[
     ("final_drive", &[&final_drive::MARKS]),
     ("torque", &[&torque::ORDER]),
 ];
+
+const ROUND_ALONE: &[&Plate] = &[&ROUND];
 
 /// What the first page says of the vehicle and the day.
 pub fn front(state: &State) -> Vec<(String, String)> {
@@ -62,7 +65,10 @@ pub fn leaves(state: &State) -> Vec<Leaf> {
             pieces: sheet(state, "handover", &["checks", "again", "approvals"]),
             plates: &[],
         },
-        of_handover("checks", "handover/checks", checks(state)),
+        Leaf {
+            plates: ROUND_ALONE,
+            ..of_handover("checks", "handover/checks", checks(state))
+        },
         of_handover("approvals", "handover/approvals", approvals(state)),
         of_handover("open", "handover/open", open(state)),
         of_handover("again", "handover/plan", vec![Piece::Table(planned(state))]),
@@ -73,11 +79,11 @@ pub fn leaves(state: &State) -> Vec<Leaf> {
         if !begun || name == "handover" || (name == "costs" && !money) {
             continue;
         }
-        let mut pieces = if name == "torque" {
-            tightening(state)
-        } else {
-            Vec::new()
-        };
+        let mut pieces = Vec::new();
+        if name == "torque" {
+            pieces.push(Piece::Heading(words::group("torque/record", tongue)));
+            pieces.push(Piece::Table(tightening_record(state)));
+        }
         pieces.extend(sheet(
             state,
             name,
@@ -171,6 +177,10 @@ fn checks(state: &State) -> Vec<Piece> {
             row[1] = "☐".to_owned();
         }
     }
+    // The numbers are those of the drawing.
+    for (at, row) in table.rows.iter_mut().enumerate() {
+        row[0].insert_str(0, &format!("{}  ", at + 1));
+    }
     vec![Piece::Pairs(pairs), Piece::Table(table)]
 }
 
@@ -204,76 +214,14 @@ fn open(state: &State) -> Vec<Piece> {
     }
     let rows = said.into_iter().map(|item| {
         vec![
-            "☐".to_owned(),
-            item.said,
+            format!("☐  {}", item.said),
             words::page_name(&item.sheet, tongue),
         ]
     });
     vec![Piece::Table(Table {
-        head: [
-            "",
-            tongue.say(handover::WHAT),
-            tongue.say(words::frame::SHEETS),
-        ]
-        .map(str::to_owned)
-        .to_vec(),
+        head: [handover::WHAT, handover::SHEET]
+            .map(|word| tongue.say(word).to_owned())
+            .to_vec(),
         rows: rows.collect(),
     })]
-}
-
-/// The tightening record: joint by joint the figure, what the wrench was set to, and who has done it.
-pub fn tightening(state: &State) -> Vec<Piece> {
-    let tongue = state.settings.tongue;
-    let list = Key::from("torque/joints");
-    let label = |field: &str| words::label(list.under("x").under(field).as_str(), tongue);
-    let rows = state.findings.torque.joints.iter().map(|joint| {
-        let result = |name: &str| {
-            let id = format!("torque/{name}/{}", joint.key.field());
-            answer_of(state, &id)
-                .and_then(Result::ok)
-                .map(|written| written.shortly())
-                .unwrap_or_default()
-        };
-        let page = if joint.computed {
-            tongue.say(joints::COMPUTED).to_owned()
-        } else {
-            cell(state, &joint.key, "page")
-        };
-        let mark = |field: &str| {
-            Some(cell(state, &joint.key, field))
-                .filter(|said| !said.is_empty())
-                .unwrap_or_else(|| "☐".to_owned())
-        };
-        vec![
-            words::row_name(&state.book, &list, joint.key.field(), tongue),
-            result("figure"),
-            page,
-            result("setting"),
-            mark("done"),
-            mark("marked"),
-            cell(state, &joint.key, "by"),
-            cell(state, &joint.key, "on"),
-            cell(state, &joint.key, "check_after"),
-        ]
-    });
-    let heads = ["page", "done", "marked", "by", "on", "check_after"].map(label);
-    let [page, done, marked, by, on, again] = heads;
-    let head = vec![
-        label("name"),
-        tongue.say(joints::FIGURE).to_owned(),
-        page,
-        tongue.say(joints::SET_TO).to_owned(),
-        done,
-        marked,
-        by,
-        on,
-        again,
-    ];
-    vec![
-        Piece::Heading(tongue.say(joints::RECORD).to_owned()),
-        Piece::Table(Table {
-            head,
-            rows: rows.collect(),
-        }),
-    ]
 }

@@ -5,13 +5,16 @@ mod record;
 
 use super::handover::vehicle_name;
 use crate::browser::{self, paper};
-use crate::desk::{use_slice, use_tongue};
+use crate::desk::{use_desk, use_slice, use_tongue};
 use crate::drawings::{Plate, Table};
 use crate::route::Route;
+use crate::settings::Settings;
 use crate::state::State;
 use crate::widgets::{DrawingFrame, EntryRow, Icon, icon};
 use crate::words::{Tongue, frame, handover};
+use buildbook::Findings;
 use record::entry_or_assumed;
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// A section of the pack: it begins on a page of its own.
@@ -36,6 +39,8 @@ pub enum Piece {
     Pairs(Vec<(String, String)>),
     /// Rows under headings.
     Table(Table),
+    /// Results: a line for what they tell.
+    Results(Table),
     /// Remarks: the word of the rank, and what is said.
     Remarks(Vec<(&'static str, String)>),
     /// A paragraph.
@@ -55,6 +60,16 @@ struct Pack {
     two_sides: bool,
 }
 
+/// What the pack rests on. It is long, so it is made anew only when one of these is another.
+#[derive(Clone)]
+struct Basis(Rc<Findings>, Rc<Settings>);
+
+impl PartialEq for Basis {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.0, &other.0) && Rc::ptr_eq(&self.1, &other.1)
+    }
+}
+
 fn pack(state: &State) -> Pack {
     let chosen = |field: &str| entry_or_assumed(state, &format!("handover/{field}"));
     Pack {
@@ -70,11 +85,15 @@ fn pack(state: &State) -> Pack {
 /// The pack's page: a few keys that are not printed, and the pack as it will be.
 #[component]
 pub fn PackPage() -> Html {
-    let pack = use_slice(pack).unwrap_or_default();
-    let tongue = use_tongue();
+    let basis = use_slice(|state| Basis(Rc::clone(&state.findings), Rc::clone(&state.settings)));
+    let (desk, tongue) = (use_desk(), use_tongue());
+    let pack = use_memo(basis, |_| {
+        desk.as_ref()
+            .map(|desk| pack(&desk.state()))
+            .unwrap_or_default()
+    });
     {
-        let pack = pack.clone();
-        use_effect_with(pack, move |pack| {
+        use_effect_with(Rc::clone(&pack), move |pack| {
             let titles: Vec<(&str, &str)> = pack
                 .leaves
                 .iter()
@@ -111,7 +130,7 @@ fn front(pack: &Pack, tongue: Tongue) -> Html {
     let contents = pack.leaves.iter().enumerate().map(|(at, leaf)| {
         html! {
             <li key={leaf.id}>
-                <a href={format!("#/pack?{}", leaf.id)}><span>{ format!("{}  {}", at + 1, leaf.title) }</span></a>
+                <span>{ format!("{}  {}", at + 1, leaf.title) }</span>
                 <span class="pack-dots"></span>
                 // The page's number is put in where the pages are made.
                 <span class="pack-number" data-page-of={leaf.id}></span>
@@ -149,7 +168,8 @@ fn piece(piece: &Piece) -> Html {
     match piece {
         Piece::Heading(said) => html! { <h3>{ said }</h3> },
         Piece::Pairs(all) => pairs(all),
-        Piece::Table(table) => record_table(table),
+        Piece::Table(table) => record_table(table, "pack-table"),
+        Piece::Results(table) => record_table(table, "pack-table pack-results"),
         Piece::Remarks(all) => {
             let items = all
                 .iter()
@@ -173,15 +193,22 @@ fn pairs(all: &[(String, String)]) -> Html {
     html! { <dl class="pack-pairs">{ rows.collect::<Html>() }</dl> }
 }
 
-fn record_table(table: &Table) -> Html {
+/// More columns than this stand smaller, all of one width.
+const MANY: usize = 6;
+
+fn record_table(table: &Table, class: &'static str) -> Html {
+    let many = (table.head.len() > MANY).then_some("many");
     let head = table
         .head
         .iter()
         .map(|cell| html! { <th scope="col">{ cell }</th> });
-    let rows = table.rows.iter().map(|row| {
-        html! { <tr>{ row.iter().map(|cell| html! { <td>{ cell }</td> }).collect::<Html>() }</tr> }
-    });
+    // A figure may part from its ± at the end of a line, from its unit never.
+    let cell = |cell: &String| html! { <td>{ cell.replace("\u{a0}±", " ±") }</td> };
+    let rows = table
+        .rows
+        .iter()
+        .map(|row| html! { <tr>{ row.iter().map(cell).collect::<Html>() }</tr> });
     html! {
-        <table class="pack-table"><thead><tr>{ head.collect::<Html>() }</tr></thead><tbody>{ rows.collect::<Html>() }</tbody></table>
+        <table class={classes!(class, many)}><thead><tr>{ head.collect::<Html>() }</tr></thead><tbody>{ rows.collect::<Html>() }</tbody></table>
     }
 }

@@ -7,7 +7,7 @@ use crate::shown::{self, NBSP, answer_of};
 use crate::state::State;
 use crate::widgets::{rank_word, remark_said};
 use crate::words::{self, filled};
-use buildbook::{Entry, Key, Spec, field_of, sheets::spec_of};
+use buildbook::{Entry, Form, Key, Spec, field_of, sheets::spec_of};
 
 /// A list with more columns than this stands row by row.
 const MOST_COLUMNS: usize = 8;
@@ -18,7 +18,9 @@ const MOST_ROWS_ACROSS: usize = 5;
 /// An entry as it was typed, with its unit, and the ± of the tool where none was typed.
 pub fn entry_said(state: &State, key: &Key, entry: &Entry) -> String {
     let tail = shown::tail(state, key);
+    let money = field_of(key).is_some_and(|field| matches!(field.form, Form::Money(_)));
     match (tail.pm, tail.unit) {
+        (None, Some(currency)) if money => format!("{}{NBSP}{currency}", entry.text),
         (Some(pm), unit) => {
             let parts = [Some(entry.text.to_string()), Some(pm), unit];
             let parts: Vec<String> = parts.into_iter().flatten().collect();
@@ -160,10 +162,7 @@ pub fn results(state: &State, sheet: &str) -> Vec<Piece> {
     }
     let mut pieces = Vec::new();
     if !pairs.is_empty() {
-        pieces.push(Piece::Heading(words::group(
-            &format!("{sheet}/results"),
-            tongue,
-        )));
+        pieces.push(Piece::Heading(words::group("handover/results", tongue)));
         pieces.push(Piece::Pairs(pairs));
     }
     for OfRows {
@@ -180,11 +179,11 @@ pub fn results(state: &State, sheet: &str) -> Vec<Piece> {
             head: std::iter::once(String::new()).chain(names).collect(),
             rows: lines,
         };
-        pieces.push(Piece::Table(if columns.len() > MOST_ROWS_ACROSS {
-            flipped(&table)
+        pieces.push(if columns.len() > MOST_ROWS_ACROSS {
+            Piece::Table(flipped(&table))
         } else {
-            table
-        }));
+            Piece::Results(table)
+        });
     }
     pieces
 }
@@ -239,9 +238,9 @@ fn put<'a>(tables: &mut Vec<OfRows<'a>>, list: &'a str, row: &'a str, told: &str
 
 /// What a result of a row tells, without the row: "Rate: {0}" is "Rate".
 fn bare(phrase: &str) -> String {
-    filled(phrase, &["…".to_owned()])
-        .trim_end_matches(": …")
-        .to_owned()
+    let said = filled(phrase, &["…".to_owned()]);
+    let said = said.trim_end_matches(": …").trim_start_matches("…: ");
+    said.to_owned()
 }
 
 /// The remarks of a sheet, the gravest first.

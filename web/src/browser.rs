@@ -67,6 +67,12 @@ pub fn touched() -> bool {
         .is_some_and(|query| query.matches())
 }
 
+/// An address that is the picture itself (RFC 2397), of a drawing in SVG.
+pub fn picture_address(svg: &str) -> String {
+    let drawing = js_sys::encode_uri_component(svg);
+    format!("data:image/svg+xml,{}", String::from(drawing))
+}
+
 /// Prints the page.
 pub fn print() {
     if let Some(window) = web_sys::window() {

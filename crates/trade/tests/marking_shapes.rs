@@ -316,6 +316,11 @@ fn a_slug_of_a_hole_of_the_same_size_is_too_small_by_its_kerf_and_from_a_larger_
         swap(&tight, &mm(1.6), &hole, &mm(0.8), &mm(1.2)),
         Swap::Dress(_)
     ));
+    let huge = Shape::round(mm(90.0)).unwrap();
+    assert!(matches!(
+        swap(&huge, &mm(1.6), &hole, &mm(0.8), &mm(1.2)),
+        Swap::TooLarge(_)
+    ));
     let slot = Shape::slot(mm(62.0), mm(10.0)).unwrap();
     assert!(matches!(
         swap(&slot, &mm(1.6), &hole, &mm(0.8), &mm(1.2)),

@@ -1,16 +1,33 @@
 //! Where do the holes go?
 
+mod making;
 mod placing;
+mod templates;
 
 use crate::drawings::Plate;
 use crate::drawings::marking::PATTERN;
 use crate::widgets::{BeforeNowTable, EntryList, EntryRow, Group, ResultTable, SheetPage};
+use making::{OldHoles, Schedule};
 use placing::PLACING;
+use templates::Templates;
 use yew::prelude::*;
 
 const ANSWERS: &[&str] = &["marking/arc_a/*", "marking/arc_b/*"];
 const PLATES: &[&Plate] = &[&PATTERN];
-const RESULTS: &[&str] = &["marking/*/*", "marking/*"];
+const RESULTS: &[&str] = &[
+    "marking/arc_a/*",
+    "marking/arc_b/*",
+    "marking/along/*",
+    "marking/across/*",
+    "marking/x/*",
+    "marking/y/*",
+    "marking/differs/*",
+    "marking/land/*",
+    "marking/edge/*",
+    "marking/worst/*",
+    "marking/pair/*",
+    "marking/centre",
+];
 
 const DATUMS: &[&str] = &[
     "seen_from",
@@ -25,13 +42,25 @@ const DATUMS: &[&str] = &[
 ];
 const MOVE: &[&str] = &["move_by", "shift_along", "shift_across"];
 const NEW: &[&str] = &["new_ab", "new_ac", "new_bc", "new_ad", "new_bd", "new_cd"];
-const METAL: &[&str] = &["land", "sheet", "weld_gap", "saw_kerf", "pilot"];
+const METAL: &[&str] = &["land", "sheet", "weld_gap", "saw_kerf", "pilot", "drilling"];
+const TEMPLATE: &[&str] = &[
+    "template_for",
+    "template_seen",
+    "goes_on",
+    "overlap",
+    "bar_along",
+    "bar_up",
+    "cutter_kerf",
+];
 
 /// The marking-out sheet.
 #[component]
 pub fn Marking() -> Html {
     let below = html! {
         <>
+            <Schedule />
+            <Templates />
+            <OldHoles />
             <Group id="marking/results" card={false}><ResultTable sheet="marking" results={RESULTS} /></Group>
             <BeforeNowTable sheet="marking" />
         </>
@@ -51,6 +80,7 @@ pub fn Marking() -> Html {
                 <EntryList list="marking/there" placing={&PLACING} titled={false} />
             </Group>
             <Group id="marking/metal">{ rows(METAL) }</Group>
+            <Group id="marking/template">{ rows(TEMPLATE) }</Group>
         </SheetPage>
     }
 }

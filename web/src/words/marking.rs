@@ -101,6 +101,14 @@ pub static WORDS: Subject = Subject {
         ("marking/weld_gap", same("Gap to weld round a patch")),
         ("marking/saw_kerf", same("Hole saw, kerf")),
         ("marking/pilot", same("Pilot drill")),
+        ("marking/drilling", same("Punching and drilling, off by")),
+        ("marking/template_for", same("Template for")),
+        ("marking/template_seen", same("Drawn as seen")),
+        ("marking/goes_on", same("It goes on the")),
+        ("marking/overlap", same("Pages overlap by")),
+        ("marking/bar_along", same("Bar of 100 mm, along")),
+        ("marking/bar_up", same("Bar of 100 mm, up")),
+        ("marking/cutter_kerf", same("Kerf in the cutter’s file")),
     ],
     hints: &[
         (
@@ -148,6 +156,15 @@ pub static WORDS: Subject = Subject {
             "marking/new_ab",
             same("Between the points of the new side that are like A and B."),
         ),
+        (
+            "marking/bar_along",
+            same("As printed while this was blank."),
+        ),
+        ("marking/bar_up", same("As printed while this was blank.")),
+        (
+            "marking/cutter_kerf",
+            same("Nothing where the cutter allows for it."),
+        ),
     ],
     choices: &[
         ("seat", same("The seat")),
@@ -182,6 +199,13 @@ pub static WORDS: Subject = Subject {
         ("fit", same("Mirrored and fitted to its datums")),
         ("fit_plain", same("Fitted, not mirrored")),
         ("shift", same("Shifted")),
+        ("marking", same("Marking out")),
+        ("spraying", same("A spray mask")),
+        ("punching", pair("Centre-punching", "Center-punching")),
+        ("same", same("From where it was taken off")),
+        ("behind", same("From behind the sheet metal")),
+        ("left", same("Left-hand side")),
+        ("right", same("Right-hand side")),
     ],
     groups: &[
         ("marking/datums", same("Datums")),
@@ -192,6 +216,7 @@ pub static WORDS: Subject = Subject {
         ("marking/there", same("On the new side already")),
         ("marking/metal", same("Metal and tools")),
         ("marking/results", same("What comes of it")),
+        ("marking/template", same("The template")),
         ("marking/strike", same("Set it out")),
         ("marking/readings", same("How the readings agree")),
     ],
@@ -235,6 +260,24 @@ pub static WORDS: Subject = Subject {
         ),
         told_of("marking/land/*", FEATURES, same("{0}: least land")),
         told_of("marking/edge/*", FEATURES, same("{0}: land to the edge")),
+        told_of("marking/worst/*", FEATURES, same("{0}: off by at worst")),
+        told_of(
+            "marking/disc/*",
+            FEATURES,
+            same("{0}: disc for the old hole"),
+        ),
+        told_of(
+            "marking/patch/*",
+            FEATURES,
+            same("{0}: metal for the old hole"),
+        ),
+        told_of(
+            "marking/weld/*",
+            FEATURES,
+            same("{0}: weld round the old hole"),
+        ),
+        told("marking/patches", same("Sheet metal for all old holes")),
+        told("marking/welds", same("Edge to weld, all old holes")),
         told(
             "marking/centre",
             pair("Centre line crosses A–B at", "Center line crosses A–B at"),
@@ -246,6 +289,16 @@ pub static WORDS: Subject = Subject {
         ),
     ],
     remarks: &[
+        (
+            "may_miss",
+            same("{row} can come out {0} off, and its part tolerates {1}."),
+        ),
+        (
+            "bolt_may_miss",
+            same(
+                "{row} can come out {0} off; it is the hole for an {2} bolt, which tolerates {1}.",
+            ),
+        ),
         (
             "nothing_checks",
             same(

@@ -37,6 +37,7 @@ pub mod paint;
 mod phrase;
 pub mod springs;
 mod subject;
+pub mod templates;
 pub mod torque;
 pub mod vehicle;
 

@@ -7,16 +7,20 @@ use measure::{Angle, Kind, Length, Tool};
 use crate::field::{choice, number, text};
 use crate::{AtLeastOne, Found, Given, Read, SheetFindings, sheet};
 
+mod making;
 mod moving;
 mod remarks;
 mod set_out;
 mod shape;
 mod take_off;
+mod template;
 #[cfg(test)]
 mod tests;
 
+pub use making::{Closing, Making, swap_gap};
 pub use moving::{Goes, Moved};
 pub use take_off::{Fixed, LETTERS, TakenOff};
+pub use template::{Said, template};
 
 /// To what a distance is read at the feature.
 pub const REACHES: &[&str] = &[
@@ -102,6 +106,23 @@ sheet! {
         saw_kerf: Given<Length> = number("k", Kind::Thickness).between(0.0, 0.02).assumed("3 mm"),
         /// The pilot drill. Common practice, no source.
         pilot: Given<Length> = number("d_p", Kind::Length).between(0.0005, 0.02).assumed("3 mm"),
+        /// How far punching and drilling can be off. Common practice, no source.
+        drilling: Given<Length> = number("ε", Kind::Thickness).between(0.0, 0.005).assumed("0.5 mm"),
+
+        /// What the template is for.
+        template_for: Given<&'static str> = choice(&["marking", "spraying", "punching"]).assumed("marking"),
+        /// From where it is drawn as seen: from where the pattern was taken off, or from behind the sheet metal.
+        template_seen: Given<&'static str> = choice(&["same", "behind"]).assumed("same"),
+        /// Which side of the vehicle it goes on.
+        goes_on: Given<&'static str> = choice(&["left", "right"]).assumed("left"),
+        /// How far neighbouring pages show the same.
+        overlap: Given<Length> = number("o", Kind::Length).between(0.008, 0.05).assumed("15 mm"),
+        /// What the printed bar of 100 mm measures along the paper.
+        bar_along: Given<Length> = number("b_x", Kind::Length).between(0.08, 0.12).measured_with(Tool::Rule),
+        /// What it measures up the paper.
+        bar_up: Given<Length> = number("b_y", Kind::Length).between(0.08, 0.12).measured_with(Tool::Rule),
+        /// The kerf that the cutter's file allows for; nothing where the cutter allows for it.
+        cutter_kerf: Given<Length> = number("k_c", Kind::Thickness).between(0.0, 0.01).assumed("0 mm exact"),
     }
     /// A feature of the pattern: a hole, a slot, a stud, a corner.
     pub struct FeatureEntry {
@@ -211,6 +232,10 @@ pub struct MarkingFindings {
     pub taken: TakenOff,
     /// Where they go.
     pub moved: Moved,
+    /// What is on the new side already, by name.
+    pub there: Vec<(Rc<str>, ::trade::marking::Placed)>,
+    /// How the holes are made, and the old ones closed.
+    pub making: Making,
 }
 
 impl SheetFindings for MarkingFindings {
@@ -226,12 +251,15 @@ pub fn findings(read: Read<MarkingSheet>) -> MarkingFindings {
     let sheet = read.sheet;
     let taken = take_off::taken_off(&sheet, &mut found);
     let moved = moving::moved(&sheet, &taken, &mut found);
-    set_out::show(&sheet, &taken, &moved, &mut found);
+    let there = set_out::show(&sheet, &taken, &moved, &mut found);
+    let making = making::making(&sheet, &taken, &moved, &mut found);
     remarks::remark(&sheet, &taken, &moved, &mut found);
     MarkingFindings {
         sheet,
         found,
         taken,
         moved,
+        there,
+        making,
     }
 }

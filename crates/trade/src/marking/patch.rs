@@ -106,11 +106,16 @@ pub enum Swap {
     Fills(Length),
     /// It fits once its edge is dressed: this gap at the narrowest is less than the weld wants.
     Dress(Length),
+    /// It is larger than the hole by more than dressing takes off: at the narrowest the gap is this far below nothing.
+    TooLarge(Length),
     /// The kerf has made it too small: this gap at the widest is more than can be welded.
     TooSmall(Length),
     /// The two are not of one kind, so it would have to be cut anew.
     NotAlike,
 }
+
+/// What the dressing of an edge takes off a piece all round at most, metres. Common practice, no source.
+const DRESSED_M: f64 = 0.001;
 
 /// The swap of a piece against a hole: how wide the gap is all round, (hole - piece) / 2 + kerf, against the gap that the weld
 /// wants and the widest that can be welded.
@@ -155,6 +160,8 @@ pub fn swap(
     };
     if most.value() > widest.value() {
         Swap::TooSmall(most.clone())
+    } else if least.value() < gap.value() - DRESSED_M {
+        Swap::TooLarge(least.clone())
     } else if least.value() < gap.value() {
         Swap::Dress(least.clone())
     } else {

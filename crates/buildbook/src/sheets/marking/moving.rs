@@ -15,6 +15,8 @@ pub struct Moved {
     pub line: Option<MirrorLine>,
     /// The pairs it rests on, by their rows: the point and its twin.
     pub pairs: Vec<(Key, [Point; 2])>,
+    /// Two points of the vehicle's centre line as the new side's datums see it, where the pattern is mirrored in it.
+    pub centre: Option<[Point; 2]>,
     /// Where A and B of the new side lie as seen from the old datums, where both were measured across the vehicle.
     pub twins: Option<[Point; 2]>,
     /// The datums to set out from.
@@ -91,6 +93,17 @@ pub(super) fn moved(sheet: &MarkingSheet, taken: &TakenOff, found: &mut Found) -
             .map(|(along, across)| Move::shift(along.clone(), across.clone())),
         _ => Ok(mirror.clone()),
     };
+    let centre = line.as_ref().filter(|_| by == "mirror").map(|line| {
+        // The line is its own image: its points stay, and are only seen from the new datums.
+        let (cos, sin) = (line.normal.cos(), line.normal.sin());
+        [-1.0, 1.0].map(|side| {
+            let along = Length::exact(side);
+            mirror.of(&Point {
+                x: &line.offset * &cos - &along * &sin,
+                y: &line.offset * &sin + &along * &cos,
+            })
+        })
+    });
     let goes = |(feature, fixed): (&FeatureEntry, &Fixed)| match &fixed.fix {
         Err(lack) => Goes::nowhere(lack),
         Ok(fix) => Goes {
@@ -112,6 +125,7 @@ pub(super) fn moved(sheet: &MarkingSheet, taken: &TakenOff, found: &mut Found) -
     Moved {
         line,
         pairs,
+        centre,
         twins,
         from,
         mirrors,

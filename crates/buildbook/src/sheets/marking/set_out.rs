@@ -13,7 +13,13 @@ use super::take_off::{Curve, TakenOff, other, side};
 use super::{FeatureEntry, MarkingSheet};
 use crate::{All, Found, Given, Key, Lack, Rank, Remark};
 
-pub(super) fn show(sheet: &MarkingSheet, taken: &TakenOff, moved: &Moved, found: &mut Found) {
+/// Shows all that the pattern is set out with; what is on the new side already, by name.
+pub(super) fn show(
+    sheet: &MarkingSheet,
+    taken: &TakenOff,
+    moved: &Moved,
+    found: &mut Found,
+) -> Vec<(Rc<str>, Placed)> {
     show_line(moved, found);
     let curve = Curve::of(sheet);
     let rows = sheet
@@ -77,7 +83,7 @@ pub(super) fn show(sheet: &MarkingSheet, taken: &TakenOff, moved: &Moved, found:
         }
         cross(moved, feature, placed, found);
     }
-    lands(sheet, moved, found);
+    lands(sheet, moved, found)
 }
 
 /// The vehicle's centre line: how far from A it crosses A–B.
@@ -156,8 +162,8 @@ impl Room {
 /// Two features that leave twice the least land and this much more are clear of each other, metres.
 const CLEAR: f64 = 0.01;
 
-/// The least land of each feature: to other features, to what is there, to the edge.
-fn lands(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) {
+/// The least land of each feature: to other features, to what is there, to the edge. What is there comes back by name.
+fn lands(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) -> Vec<(Rc<str>, Placed)> {
     let goes = sheet.features.iter().zip(&moved.features).enumerate();
     let mut rooms: Vec<Room> = goes
         .filter_map(|(place, (feature, goes))| {
@@ -205,6 +211,8 @@ fn lands(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) {
         found.remark(remark.with(left).with(least).naming(Rc::clone(&other.name)));
     }
     edges(sheet, &rooms, found);
+    let there = rooms.into_iter().filter(|room| !room.own);
+    there.map(|room| (room.name, room.placed)).collect()
 }
 
 /// The land to the edge of the sheet metal: as typed, else what is usual.

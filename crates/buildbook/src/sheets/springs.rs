@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use measure::{Angle, Force, Kind, Length, Pressure, Ratio, SpringRate, Stress, Tool};
-use trade::springs::{Going, LeafEnds, LeafKind, Mounting, SeatRule, SpringShape, defaults};
+use trade::springs::{Going, LeafEnds, LeafKind, Mounting, SeatRule, SpringLie, defaults};
 
 use super::vehicle::VehicleFindings;
 use crate::field::{choice, count, number, text, yes_no};
@@ -172,13 +172,13 @@ pub struct SpringPicture {
     /// On which side of the axle it lies.
     pub mounting: Mounting,
     /// Off the vehicle.
-    pub free: Option<SpringShape>,
+    pub free: Option<SpringLie>,
     /// Under its load.
-    pub loaded: Option<SpringShape>,
+    pub loaded: Option<SpringLie>,
     /// At full bump.
-    pub bump: Option<SpringShape>,
+    pub bump: Option<SpringLie>,
     /// Under its load after the planned work.
-    pub planned: Option<SpringShape>,
+    pub planned: Option<SpringLie>,
     /// From the centre of the axle to the seat, and the block between, in metres.
     pub seat_m: Option<(f64, f64)>,
     /// The block after the planned work, in metres.

@@ -2,7 +2,7 @@
 
 use measure::{Force, Kind, Length, SpringRate, Stress, Table, Torque, Traced};
 
-use super::contact::{Half, HalfLeaf, half};
+use super::contact::{Half, HalfLeaf, System};
 use super::leaf::{LeafKind, Pack};
 use super::source;
 
@@ -213,14 +213,23 @@ fn solved(values: &[f64], shapes: &[Shape]) -> Vec<f64> {
         }
     }
     let span = a + b;
-    let at = |load: f64| Halves {
-        front: half(&front, modulus, load * b / span),
-        rear: half(&rear, modulus, load * a / span),
+    // A spring that is the same on both sides of its seat is reckoned once.
+    let even = a == b && front == rear;
+    let ahead = System::new(&front, modulus);
+    let behind = (!even).then(|| System::new(&rear, modulus));
+    let at = |load: f64| {
+        let front = ahead.under(load * b / span);
+        let rear = behind.as_ref().map(|half| half.under(load * a / span));
+        Halves {
+            rear: rear.unwrap_or_else(|| front.clone()),
+            front,
+        }
     };
     let [free, loaded, bumped] = [0.0, load, bump].map(at);
     let down = |state: &Halves| (state.front.drop_m * b + state.rear.drop_m * a) / span;
-    let rate = span * span
-        / (b * b * loaded.front.compliance_m_per_n + a * a * loaded.rear.compliance_m_per_n);
+    let give_ahead = ahead.compliance_m_per_n(&loaded.front);
+    let give_behind = behind.map_or(give_ahead, |half| half.compliance_m_per_n(&loaded.rear));
+    let rate = span * span / (b * b * give_ahead + a * a * give_behind);
     let rise = |leaf: &HalfLeaf| leaf.curvature_per_m * leaf.length_m * leaf.length_m / 2.0;
     let loose = (rise(&front[0]) * b + rise(&rear[0]) * a) / span;
     let unequal =
@@ -291,7 +300,7 @@ pub fn tight_rate(pack: &Pack) -> SpringRate {
 fn stepped_compliance(modulus: f64, leaves: &[f64], half: usize) -> f64 {
     let eye = leaves[half];
     let mut tips: Vec<f64> = leaves.chunks(3).map(|leaf| leaf[half].min(eye)).collect();
-    tips.sort_by(f64::total_cmp);
+    tips.sort_unstable_by(f64::total_cmp);
     let mut inner = 0.0;
     let mut compliance = 0.0;
     for tip in tips {

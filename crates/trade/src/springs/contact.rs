@@ -24,14 +24,14 @@ pub(super) struct HalfLeaf {
 pub(super) struct Half {
     /// How far the eye is pressed down from where the main leaf's loose curve would put it.
     pub drop_m: f64,
-    /// How much further the eye goes down for one newton more.
-    pub compliance_m_per_n: f64,
     /// Force onto each leaf but the main leaf, from the leaf above it.
     pub pushes_n: Vec<f64>,
     /// Moment in each leaf at the seat; positive where the leaf is being flattened.
     pub root_moments_nm: Vec<f64>,
     /// The greatest flattening moment in each leaf.
     pub greatest_moments_nm: Vec<f64>,
+    /// Which contacts are shut.
+    shut: Vec<bool>,
 }
 
 /// Deflection of a cantilever at `at` for one newton at `from`, times its stiffness E·I.
@@ -68,53 +68,28 @@ fn contacts(leaves: &[HalfLeaf]) -> Vec<Contact> {
         .collect()
 }
 
-/// The half spring under `eye_n` at the eye, pressed down.
-pub(super) fn half(leaves: &[HalfLeaf], modulus_pa: f64, eye_n: f64) -> Half {
-    let system = System::new(leaves, modulus_pa);
-    let gaps = system.gaps(leaves, eye_n);
-    let (forces, shut) = system.forces(&gaps);
-    // One newton more at the eye, with the same contacts shut.
-    let slope: Vec<f64> = system.eye.iter().map(|eye| -eye).collect();
-    let more = system.solve(&slope, &shut);
-
-    let eye = leaves[0].length_m;
-    let own = system.flexibility(0, eye, eye);
-    // What pushes up against the main leaf, as it acts at the eye.
-    let back = |forces: &[f64]| -> f64 {
-        let all = system.eye.iter().zip(forces);
-        all.map(|(eye, force)| eye * force).sum()
-    };
-    let moments: Vec<(f64, f64)> = (0..leaves.len())
-        .map(|leaf| system.moments(leaf, eye_n, eye, &forces))
-        .collect();
-    Half {
-        drop_m: own * eye_n - back(&forces),
-        compliance_m_per_n: own - back(&more),
-        root_moments_nm: moments.iter().map(|(root, _)| *root).collect(),
-        greatest_moments_nm: moments.iter().map(|(_, greatest)| *greatest).collect(),
-        pushes_n: forces,
-    }
-}
-
 /// The contacts of a half spring and how their forces open and close one another.
-struct System<'a> {
+pub(super) struct System<'a> {
     leaves: &'a [HalfLeaf],
     modulus_pa: f64,
     contacts: Vec<Contact>,
     /// How a contact's force opens the gap at another, row by row.
-    matrix: Vec<Vec<f64>>,
+    matrix: Vec<f64>,
     /// How one newton at the eye closes each contact; also how each contact's force lifts the eye.
     eye: Vec<f64>,
+    /// The gap at each contact with no load and no push: negative where the leaves would run into each other.
+    gaps: Vec<f64>,
 }
 
 impl<'a> System<'a> {
-    fn new(leaves: &'a [HalfLeaf], modulus_pa: f64) -> Self {
+    pub fn new(leaves: &'a [HalfLeaf], modulus_pa: f64) -> Self {
         let mut system = Self {
             leaves,
             modulus_pa,
             contacts: contacts(leaves),
             matrix: Vec::new(),
             eye: Vec::new(),
+            gaps: Vec::new(),
         };
         let eye = leaves[0].length_m;
         let closes = |at: &Contact| match at.upper {
@@ -122,14 +97,46 @@ impl<'a> System<'a> {
             _ => 0.0,
         };
         let eye = system.contacts.iter().map(closes).collect();
-        let row = |at: &Contact| {
-            let others = system.contacts.iter();
-            others.map(|by| system.opening(at, by)).collect()
-        };
-        let matrix = system.contacts.iter().map(row).collect();
+        let mut matrix = Vec::with_capacity(system.contacts.len().pow(2));
+        for at in &system.contacts {
+            matrix.extend(system.contacts.iter().map(|by| system.opening(at, by)));
+        }
         system.eye = eye;
         system.matrix = matrix;
+        system.gaps = system.open_gaps();
         system
+    }
+
+    /// The half spring under `eye_n` at the eye, pressed down.
+    pub fn under(&self, eye_n: f64) -> Half {
+        let closed = self.gaps.iter().zip(&self.eye);
+        let gaps: Vec<f64> = closed.map(|(gap, eye)| gap - eye * eye_n).collect();
+        let (forces, shut) = self.forces(&gaps);
+        let eye = self.leaves[0].length_m;
+        let moments = (0..self.leaves.len()).map(|leaf| self.moments(leaf, eye_n, eye, &forces));
+        let (root_moments_nm, greatest_moments_nm) = moments.unzip();
+        Half {
+            drop_m: self.flexibility(0, eye, eye) * eye_n - self.back(&forces),
+            root_moments_nm,
+            greatest_moments_nm,
+            pushes_n: forces,
+            shut,
+        }
+    }
+
+    /// How much further the eye goes down for one newton more, with the same contacts shut.
+    pub fn compliance_m_per_n(&self, half: &Half) -> f64 {
+        let slope: Vec<f64> = self.eye.iter().map(|eye| -eye).collect();
+        let mut more = vec![0.0; slope.len()];
+        self.solve(&slope, &half.shut, &mut Vec::new(), &mut more);
+        let eye = self.leaves[0].length_m;
+        self.flexibility(0, eye, eye) - self.back(&more)
+    }
+
+    /// What pushes up against the main leaf, as it lifts the eye.
+    fn back(&self, forces: &[f64]) -> f64 {
+        let all = self.eye.iter().zip(forces);
+        all.map(|(eye, force)| eye * force).sum()
     }
 
     /// Deflection of a leaf for one newton.
@@ -156,9 +163,9 @@ impl<'a> System<'a> {
         opening
     }
 
-    /// The gap at each contact if none of them pushed: negative where the leaves would run into each other.
-    fn gaps(&self, leaves: &[HalfLeaf], eye_n: f64) -> Vec<f64> {
-        let curve = |leaf: usize| leaves[leaf].curvature_per_m;
+    /// The gap at each contact if nothing pushed.
+    fn open_gaps(&self) -> Vec<f64> {
+        let curve = |leaf: usize| self.leaves[leaf].curvature_per_m;
         let mut gaps: Vec<f64> = self
             .contacts
             .iter()
@@ -166,17 +173,19 @@ impl<'a> System<'a> {
             .collect();
         // A helper's gap is measured in the assembled free spring: find what the leaves above it do there first.
         for helper in 0..gaps.len() {
-            if let Some(gap) = leaves[helper + 1].gap_m {
+            if let Some(gap) = self.leaves[helper + 1].gap_m {
                 let (forces, _) = self.forces(&gaps[..helper]);
-                let row = self.matrix[helper].iter().zip(&forces);
-                let pressed: f64 = row.map(|(opening, force)| opening * force).sum();
-                gaps[helper] = gap - pressed;
+                gaps[helper] = gap - self.opened(helper, &forces);
             }
         }
-        for (gap, eye) in gaps.iter_mut().zip(&self.eye) {
-            *gap -= eye * eye_n;
-        }
         gaps
+    }
+
+    /// How far these forces open the gap at one contact.
+    fn opened(&self, contact: usize, forces: &[f64]) -> f64 {
+        let row = &self.matrix[contact * self.contacts.len()..];
+        let opened = row.iter().zip(forces);
+        opened.map(|(opening, force)| opening * force).sum()
     }
 
     /// The contact forces for these open gaps, and which contacts are shut.
@@ -184,16 +193,19 @@ impl<'a> System<'a> {
         let count = gaps.len();
         let mut shut = vec![false; count];
         let mut forces = vec![0.0; count];
+        let mut rows = Vec::with_capacity(count * (count + 1));
         // Shutting all that overlap, round after round, is nearly always enough.
         for _ in 0..=count {
-            let overlapping: Vec<usize> = (0..count)
-                .filter(|&i| !shut[i] && self.gap(gaps, &forces, i) <= 0.0)
-                .collect();
-            if overlapping.is_empty() {
+            let mut overlap = false;
+            for (i, shut) in shut.iter_mut().enumerate() {
+                if !*shut && gaps[i] + self.opened(i, &forces) <= 0.0 {
+                    (*shut, overlap) = (true, true);
+                }
+            }
+            if !overlap {
                 break;
             }
-            overlapping.iter().for_each(|&i| shut[i] = true);
-            forces = self.solve(gaps, &shut);
+            self.solve(gaps, &shut, &mut rows, &mut forces);
         }
         // Where that left a contact pulling, one at a time; far more rounds than any pack takes.
         for _ in 0..=(8 * count * count) {
@@ -201,52 +213,50 @@ impl<'a> System<'a> {
                 if shut[i] {
                     forces[i] < -1e-9
                 } else {
-                    self.gap(gaps, &forces, i) <= 0.0
+                    gaps[i] + self.opened(i, &forces) <= 0.0
                 }
             });
             let Some(wrong) = wrong else { break };
             shut[wrong] = !shut[wrong];
-            forces = self.solve(gaps, &shut);
+            self.solve(gaps, &shut, &mut rows, &mut forces);
         }
         (forces, shut)
     }
 
-    /// The gap at one contact under these forces.
-    fn gap(&self, gaps: &[f64], forces: &[f64], i: usize) -> f64 {
-        let row = self.matrix[i].iter().zip(forces);
-        gaps[i] + row.map(|(opening, force)| opening * force).sum::<f64>()
-    }
-
-    /// Forces that bring the shut contacts' gaps to nothing, by elimination.
-    fn solve(&self, gaps: &[f64], shut: &[bool]) -> Vec<f64> {
-        let active: Vec<usize> = (0..gaps.len()).filter(|&i| shut[i]).collect();
-        let mut rows: Vec<Vec<f64>> = active
-            .iter()
-            .map(|&i| {
-                let mut row: Vec<f64> = active.iter().map(|&j| self.matrix[i][j]).collect();
-                row.push(-gaps[i]);
-                row
-            })
-            .collect();
-        let count = active.len();
+    /// Forces that bring the shut contacts' gaps to nothing, by elimination in `rows`, which are only lent.
+    fn solve(&self, gaps: &[f64], shut: &[bool], rows: &mut Vec<f64>, forces: &mut [f64]) {
+        let shut = || (0..gaps.len()).filter(|&i| shut[i]);
+        let count = shut().count();
+        let width = count + 1;
+        rows.clear();
+        for i in shut() {
+            let row = &self.matrix[i * self.contacts.len()..];
+            rows.extend(shut().map(|j| row[j]));
+            rows.push(-gaps[i]);
+        }
         for pivot in 0..count {
-            let (above, below) = rows.split_at_mut(pivot + 1);
-            let known = &above[pivot];
-            for row in below {
-                let factor = row[pivot] / known[pivot];
-                if factor != 0.0 {
-                    for (value, own) in row[pivot..].iter_mut().zip(&known[pivot..]) {
+            let (above, below) = rows.split_at_mut((pivot + 1) * width);
+            let known = &above[pivot * width + pivot..];
+            for row in below.chunks_exact_mut(width) {
+                let row = &mut row[pivot..];
+                // Leaves that do not lie on one another leave noughts here.
+                if row[0] != 0.0 {
+                    let factor = row[0] / known[0];
+                    for (value, own) in row.iter_mut().zip(known) {
                         *value -= factor * own;
                     }
                 }
             }
         }
-        let mut forces = vec![0.0; gaps.len()];
-        for i in (0..count).rev() {
-            let solved: f64 = (i + 1..count).map(|j| rows[i][j] * forces[active[j]]).sum();
-            forces[active[i]] = (rows[i][count] - solved) / rows[i][i];
+        forces.fill(0.0);
+        let mut place = count;
+        for i in shut().rev() {
+            place -= 1;
+            let row = &rows[place * width..][..width];
+            // Forces that are not found yet are still nought.
+            let solved: f64 = row.iter().zip(shut()).map(|(own, j)| own * forces[j]).sum();
+            forces[i] = (row[count] - solved) / row[place];
         }
-        forces
     }
 
     /// Moment in a leaf at the seat, and its greatest: it turns only where something pushes up against the leaf.
@@ -255,22 +265,18 @@ impl<'a> System<'a> {
             0 => (eye_n, eye_m),
             _ => (forces[leaf - 1], self.contacts[leaf - 1].place_m),
         };
-        let under: Vec<(f64, f64)> = self
-            .contacts
-            .iter()
-            .zip(forces)
-            .filter(|(at, _)| at.upper == leaf)
-            .map(|(at, force)| (*force, at.place_m))
-            .collect();
+        let under = || {
+            let all = self.contacts.iter().zip(forces);
+            all.filter(move |(at, _)| at.upper == leaf)
+        };
         let at = |place: f64| {
-            let pushed: f64 = under
-                .iter()
-                .map(|(force, from)| force * (from - place).max(0.0))
+            let pushed: f64 = under()
+                .map(|(from, force)| force * (from.place_m - place).max(0.0))
                 .sum();
             onto * (onto_m - place).max(0.0) - pushed
         };
         let root = at(0.0);
-        let greatest = under.iter().map(|(_, place)| at(*place));
+        let greatest = under().map(|(from, _)| at(from.place_m));
         (root, greatest.fold(root.max(0.0), f64::max))
     }
 }

@@ -111,7 +111,7 @@ pub struct Pack {
     /// Length held rigid by the seat, over and above which the leaves bend.
     pub dead: Length,
     /// Rebound leaves first, then the main leaf and those under it.
-    leaves: Vec<Leaf>,
+    leaves: Rc<[Leaf]>,
     /// Where the main leaf stands in `leaves`.
     main: usize,
     /// What every formula asks of a leaf, worked out once.
@@ -161,7 +161,7 @@ impl Pack {
         working.sort_by_key(|(place, _)| (*place != main, *place));
         let rebound = above.len();
         above.append(&mut working);
-        let leaves: Vec<Leaf> = above.into_iter().map(|(_, leaf)| leaf).collect();
+        let leaves: Rc<[Leaf]> = above.into_iter().map(|(_, leaf)| leaf).collect();
         let known: Rc<[Known]> = leaves
             .iter()
             .map(|leaf| Known {

@@ -33,4 +33,4 @@ pub use height::{
 pub use leaf::{Leaf, LeafKind, Pack, SeatRule, dead_length};
 pub use load::{friction_height, gravity, natural_frequency, spring_load};
 pub use press::{Going, PressPoint, PressTest, press_test, ram_area, ram_load};
-pub use shape::{LeafShape, SpringShape, spring_shape};
+pub use shape::{LeafShape, SpringLie, SpringShape};

@@ -35,9 +35,26 @@ pub struct SpringShape {
 /// Points along each half of a leaf: enough that an arc looks round at the size of a screen.
 const POINTS: u8 = 24;
 
-/// The side view of a pack whose main leaf has this arch, its leaves lying on one another.
-#[must_use]
-pub fn spring_shape(pack: &Pack, arch_m: f64, eye_rise_m: f64) -> SpringShape {
+/// How a spring lies: what its shape follows from. The shape itself is worked out when a drawing asks for it.
+#[derive(Debug, Clone)]
+pub struct SpringLie {
+    /// The leaves.
+    pub pack: Pack,
+    /// Arch of the main leaf.
+    pub arch_m: f64,
+    /// How far the eyes' centres lie above the middle line of the main leaf's ends.
+    pub eye_rise_m: f64,
+}
+
+impl SpringLie {
+    /// The side view, the leaves lying on one another.
+    #[must_use]
+    pub fn shape(&self) -> SpringShape {
+        spring_shape(&self.pack, self.arch_m, self.eye_rise_m)
+    }
+}
+
+fn spring_shape(pack: &Pack, arch_m: f64, eye_rise_m: f64) -> SpringShape {
     let main = pack.main();
     let half_thickness = main.thickness.value() / 2.0;
     let arc = Arc::with_rise(
@@ -54,8 +71,9 @@ pub fn spring_shape(pack: &Pack, arch_m: f64, eye_rise_m: f64) -> SpringShape {
         .map(|leaf| {
             let thickness = leaf.thickness.value();
             let tips = (leaf.front.value(), leaf.rear.value());
-            let upper = face(&arc, tips, depth, half_thickness);
-            let lower = face(&arc, tips, depth - thickness, half_thickness);
+            let line = middle_line(&arc, tips);
+            let upper = face(&line, depth, half_thickness);
+            let lower = face(&line, depth - thickness, half_thickness);
             depth -= thickness;
             LeafShape {
                 kind: leaf.kind,
@@ -86,18 +104,35 @@ fn angle(arc: &Arc, along: f64) -> f64 {
     arc.curvature_per_m * (along - arc.dead_m / 2.0).max(0.0)
 }
 
-/// One face of a leaf: the main leaf's middle line moved square to itself.
-fn face(arc: &Arc, tips: (f64, f64), offset: f64, half_thickness: f64) -> Vec<Place> {
+/// A point of the main leaf's middle line, and which way it is square to it: (forwards, up).
+struct Along {
+    at: Place,
+    square: Place,
+}
+
+/// The main leaf's middle line as far as a leaf's tips, front to rear.
+fn middle_line(arc: &Arc, tips: (f64, f64)) -> Vec<Along> {
     let point = |along: f64, sign: f64| {
         let (out, up) = arc.point(along);
         let (sin, cos) = angle(arc, along).sin_cos();
-        (
-            sign * (out - sin * offset),
-            up + cos * offset - half_thickness,
-        )
+        Along {
+            at: (sign * out, up),
+            square: (-sign * sin, cos),
+        }
     };
     let step = |tip: f64, i: u8| tip * f64::from(i) / f64::from(POINTS);
     let front = (1..=POINTS).rev().map(|i| point(step(tips.0, i), -1.0));
     let rear = (0..=POINTS).map(|i| point(step(tips.1, i), 1.0));
     front.chain(rear).collect()
+}
+
+/// One face of a leaf: the middle line moved square to itself.
+fn face(line: &[Along], offset: f64, half_thickness: f64) -> Vec<Place> {
+    let moved = |along: &Along| {
+        (
+            along.at.0 + along.square.0 * offset,
+            along.at.1 + along.square.1 * offset - half_thickness,
+        )
+    };
+    line.iter().map(moved).collect()
 }

@@ -316,7 +316,12 @@ fn before_equals_now_when_nothing_changes() {
 #[test]
 fn the_drawing_stands_on_its_seat_and_its_eyes_on_the_arch() {
     let spring = pack(stepped(5, 8.0, 600.0, 600.0));
-    let shape = spring_shape(&spring, 0.110, 0.0);
+    let shape = SpringLie {
+        pack: spring.clone(),
+        arch_m: 0.110,
+        eye_rise_m: 0.0,
+    }
+    .shape();
     let (_, front) = shape.front_eye;
     let (_, rear) = shape.rear_eye;
     assert!((front - 0.110).abs() < 1e-6 && (rear - 0.110).abs() < 1e-6);

@@ -8,7 +8,7 @@ use crate::drawings::{Drawing, Fit, Paper, Plate, Span};
 use crate::state::State;
 use crate::words::springs as phrases;
 use buildbook::sheets::springs::SpringPicture;
-use trade::springs::{LeafKind, LeafShape, Mounting, SpringShape};
+use trade::springs::{LeafKind, LeafShape, Mounting, SpringLie, SpringShape};
 use yew::{Html, html};
 
 /// The spring free and under its load.
@@ -33,18 +33,18 @@ const HALF_BLOCK: f64 = 0.045;
 const MARGIN: f64 = 44.0;
 
 /// A spring set on its axle: everything counts from the centre of the axle.
-struct Set<'a> {
-    shape: &'a SpringShape,
+struct Set {
+    shape: SpringShape,
     mounting: Mounting,
     pad: f64,
     block: f64,
 }
 
-impl<'a> Set<'a> {
-    fn of(picture: &SpringPicture, shape: &'a SpringShape, block: Option<f64>) -> Self {
+impl Set {
+    fn of(picture: &SpringPicture, lie: &SpringLie, block: Option<f64>) -> Self {
         let (pad, own) = picture.seat_m.unwrap_or((0.04, 0.0));
         Self {
-            shape,
+            shape: lie.shape(),
             mounting: picture.mounting,
             pad,
             block: block.unwrap_or(own),
@@ -133,14 +133,14 @@ fn fit(paper: &Paper, corners: &[(f64, f64)]) -> Option<Fit> {
 
 fn side(state: &State, paper: &Paper) -> Option<Drawing> {
     let picture = picture(state)?;
-    let shape = picture.loaded.as_ref().or(picture.free.as_ref())?;
-    let set = Set::of(picture, shape, None);
+    let lie = picture.loaded.as_ref().or(picture.free.as_ref())?;
+    let set = Set::of(picture, lie, None);
     let free = picture
         .loaded
         .is_some()
         .then_some(picture.free.as_ref())
         .flatten();
-    let free = free.map(|shape| Set::of(picture, shape, None));
+    let free = free.map(|lie| Set::of(picture, lie, None));
     let mark = state
         .findings
         .springs
@@ -200,7 +200,7 @@ fn side(state: &State, paper: &Paper) -> Option<Drawing> {
 }
 
 /// The leaves and eyes, filled.
-fn solid(set: &Set<'_>, fit: &Fit, fill: Fill) -> Html {
+fn solid(set: &Set, fit: &Fit, fill: Fill) -> Html {
     let leaves = set.shape.leaves.iter();
     let leaves = leaves.map(|leaf| area(&fit.all(&set.lifted(&round(leaf))), fill));
     let eyes = set
@@ -210,7 +210,7 @@ fn solid(set: &Set<'_>, fit: &Fit, fill: Fill) -> Html {
 }
 
 /// The main leaf's upper face, the lower edge of the pile at the seat, and the eyes, in dashes.
-fn ghost(set: &Set<'_>, fit: &Fit) -> Html {
+fn ghost(set: &Set, fit: &Fit) -> Html {
     let leaves = &set.shape.leaves;
     let main = leaves.iter().find(|leaf| leaf.kind == LeafKind::Main);
     let main = main.map(|leaf| polyline(&fit.all(&set.lifted(&leaf.upper)), Line::Before));
@@ -224,12 +224,12 @@ fn ghost(set: &Set<'_>, fit: &Fit) -> Html {
 }
 
 /// How large the axle is drawn: within its pad.
-fn axle_radius(set: &Set<'_>) -> f64 {
+fn axle_radius(set: &Set) -> f64 {
     (set.pad * 0.85).clamp(0.012, 0.06)
 }
 
 /// The axle, its pad and the block.
-fn axle(set: &Set<'_>, fit: &Fit) -> Html {
+fn axle(set: &Set, fit: &Fit) -> Html {
     let centre = fit.at(0.0, 0.0);
     let radius = axle_radius(set) * fit.scale;
     let block = set
@@ -266,7 +266,7 @@ fn shackle(fit: &Fit, pin: (f64, f64), eye: (f64, f64)) -> Html {
 fn dimensions(
     state: &State,
     picture: &SpringPicture,
-    set: &Set<'_>,
+    set: &Set,
     fit: &Fit,
     mark: f64,
     highest: f64,

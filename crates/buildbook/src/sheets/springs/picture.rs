@@ -2,28 +2,29 @@
 
 use std::rc::Rc;
 
-use ::trade::springs as trade;
+use ::trade::springs::{Pack, SpringLie};
 use measure::Length;
 
 use super::one::{Spring, Stand, point_load, ram_area};
 use super::{PointEntry, SpringPicture};
-use crate::Lack;
 
 impl Spring {
     /// What the drawing needs.
     pub(super) fn picture(&self) -> SpringPicture {
         let rise = self.entry.eye_rise.value().map_or(0.0, Length::value);
-        let shape = |arch: Result<Length, Lack>| {
-            let (Ok(pack), Ok(arch)) = (self.pack(), arch) else {
-                return None;
-            };
-            Some(trade::spring_shape(pack, arch.value(), rise))
+        let lie = |pack: Option<&Pack>, arch: Option<&Length>| {
+            let (pack, arch_m) = (pack?.clone(), arch?.value());
+            Some(SpringLie {
+                pack,
+                arch_m,
+                eye_rise_m: rise,
+            })
         };
+        let pack = self.pack().ok();
         let stand = self.stand.as_ref().ok();
-        let planned_shape = self.plan.as_ref().and_then(|plan| {
-            let stand = plan.stand.as_ref().ok()?;
-            let built = plan.built.as_ref().ok()?;
-            Some(trade::spring_shape(&built.pack, stand.arch.value(), rise))
+        let planned = self.plan.as_ref().and_then(|plan| {
+            let (stand, built) = (plan.stand.as_ref().ok()?, plan.built.as_ref().ok()?);
+            lie(Some(&built.pack), Some(&stand.arch))
         });
         let block = self.entry.block.value().map_or(0.0, Length::value);
         let shackle = (self.entry.pins_apart.value()).zip(self.entry.shackle.value());
@@ -31,15 +32,10 @@ impl Spring {
             id: Rc::clone(&self.id),
             place: self.entry.place.value().copied(),
             mounting: self.mounting(),
-            free: shape(self.free_arch(&self.built)),
-            loaded: shape(
-                self.stand
-                    .as_ref()
-                    .map(|stand| stand.arch.clone())
-                    .map_err(Clone::clone),
-            ),
-            bump: shape(self.bump_arch()),
-            planned: planned_shape,
+            free: lie(pack, self.free_arch(&self.built).ok().as_ref()),
+            loaded: lie(pack, stand.map(|stand| &stand.arch)),
+            bump: lie(pack, self.bump_arch().ok().as_ref()),
+            planned,
             seat_m: self.entry.pad.value().map(|pad| (pad.value(), block)),
             planned_block_m: self
                 .plan

@@ -34,7 +34,11 @@ pub(super) fn planned(spring: &Spring) -> Option<Plan> {
     let entry = &spring.entry;
     let built = leaves_after(spring);
     let line = line(&built, &spring.stiffening);
-    let beam = spring.beam_under(&built);
+    // The beam of the leaves that are left is asked for only where heights rest on it.
+    let beam = match spring.rate_by {
+        RateBy::Beam => spring.beam_under(&built),
+        RateBy::Press | RateBy::Handbook => Err(Lack::Needs(Vec::new())),
+    };
     let block = if entry.plan_block.is_blank() {
         entry.block.ask().cloned()
     } else {

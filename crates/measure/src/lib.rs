@@ -54,7 +54,7 @@ pub use money::{
 pub use quantity::{Quantity, Standing, Traced};
 pub use read::{Ask, EntryError, EntryProblem, Gauge, read};
 pub use reading::{Ambiguous, Doubt, Reading, Stated, Tool};
-pub use root::zeros;
+pub use root::{zero, zeros};
 pub use show::{
     Shown, ShownLine, show, show_exact, show_in, show_reading, show_term, show_working, shown,
 };

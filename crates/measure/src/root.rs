@@ -71,6 +71,16 @@ fn unknown<D: Dimension>(symbol: &'static str, place: f64) -> Quantity<D> {
 /// # Errors
 /// [`MeasureError::NoRoot`] with the place that comes nearest and what remains there.
 pub fn zeros(lowest: f64, highest: f64, f: impl Fn(f64) -> f64) -> Result<Vec<f64>, MeasureError> {
+    zeros_of(lowest, highest, &f)
+}
+
+/// The zero of `f` between two places where its signs differ, by Brent's method; none where they do not.
+pub fn zero(lowest: f64, highest: f64, f: impl Fn(f64) -> f64) -> Option<f64> {
+    let (low, high) = (f(lowest), f(highest));
+    (low * high <= 0.0).then(|| brent(&f, (lowest, low), (highest, high)))
+}
+
+fn zeros_of(lowest: f64, highest: f64, f: &dyn Fn(f64) -> f64) -> Result<Vec<f64>, MeasureError> {
     let geometric = lowest > 0.0 && highest / lowest > 50.0;
     let place = |i: usize| {
         let share = i as f64 / PLACES as f64;
@@ -92,7 +102,7 @@ pub fn zeros(lowest: f64, highest: f64, f: impl Fn(f64) -> f64) -> Result<Vec<f6
         if fa == 0.0 {
             found.push(a);
         } else if fa * fb < 0.0 {
-            let x = brent(&f, (a, fa), (b, fb));
+            let x = brent(f, (a, fa), (b, fb));
             // A pole changes sign too, but does not come near zero.
             if f(x).abs() <= fa.abs().min(fb.abs()) {
                 found.push(x);
@@ -103,14 +113,14 @@ pub fn zeros(lowest: f64, highest: f64, f: impl Fn(f64) -> f64) -> Result<Vec<f6
         }
     }
     if found.is_empty() {
-        Err(nearest(&tried, &f))
+        Err(nearest(&tried, f))
     } else {
         Ok(found)
     }
 }
 
 /// Where the remainder comes nearest to zero, narrowed between the neighbours of the best place tried.
-fn nearest(tried: &[(f64, f64)], f: &impl Fn(f64) -> f64) -> MeasureError {
+fn nearest(tried: &[(f64, f64)], f: &dyn Fn(f64) -> f64) -> MeasureError {
     let Some(best) =
         (0..tried.len()).min_by(|a, b| tried[*a].1.abs().total_cmp(&tried[*b].1.abs()))
     else {
@@ -145,7 +155,7 @@ fn nearest(tried: &[(f64, f64)], f: &impl Fn(f64) -> f64) -> MeasureError {
 
 /// Brent's method (R. P. Brent, Algorithms for Minimization without Derivatives, 1973, chapter 4):
 /// inverse quadratic steps where they help, halving where they do not.
-fn brent(f: &impl Fn(f64) -> f64, from: (f64, f64), to: (f64, f64)) -> f64 {
+fn brent(f: &dyn Fn(f64) -> f64, from: (f64, f64), to: (f64, f64)) -> f64 {
     let ((mut a, mut fa), (mut b, mut fb)) = (from, to);
     let (mut c, mut fc) = (a, fa);
     let mut step = b - a;

@@ -91,7 +91,7 @@ pub fn time_to_speed(
 ) -> Option<Time> {
     let circumference = &gears.first()?.circumference;
     let fixed = Run {
-        torque: curve.plain().into(),
+        torque: curve.plain(),
         overall: gears.iter().map(|gear| gear.overall.value()).collect(),
         efficiency: gears.iter().map(|gear| gear.efficiency.value()).collect(),
         limits: limits.range(),

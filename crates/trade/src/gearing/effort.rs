@@ -66,12 +66,13 @@ impl Pull {
     #[must_use]
     pub fn effort(&self, curve: &TorqueCurve, speed: &Speed) -> Force {
         let n = engine_speed(&self.circumference, speed, &self.overall);
-        tractive_effort(
-            &curve.torque(&n),
-            &self.overall,
-            &self.efficiency,
-            &self.circumference,
-        )
+        self.effort_of(&curve.torque(&n))
+    }
+
+    /// The tractive effort of a torque of the engine.
+    #[must_use]
+    pub fn effort_of(&self, torque: &Torque) -> Force {
+        tractive_effort(torque, &self.overall, &self.efficiency, &self.circumference)
     }
 
     /// Road speed over engine speed, plain.
@@ -79,11 +80,15 @@ impl Pull {
         self.circumference.value() / self.overall.value()
     }
 
+    /// Effort for each newton metre of the engine, plain.
+    pub(super) fn force_a_torque(&self) -> f64 {
+        2.0 * PI * self.efficiency.value() / self.metres_a_turn()
+    }
+
     /// Effort over road speed as a plain function, N over m/s.
     pub(super) fn plain(&self, curve: &TorqueCurve) -> impl Fn(f64) -> f64 + use<> {
         let torque = curve.plain();
-        let metres = self.metres_a_turn();
-        let force = 2.0 * PI * self.efficiency.value() / metres;
+        let (metres, force) = (self.metres_a_turn(), self.force_a_torque());
         move |v| force * torque(v / metres)
     }
 

@@ -1,6 +1,7 @@
 //! The full-load torque of an engine: through measured points, or between its peaks of torque and power.
 
 use core::f64::consts::PI;
+use std::cell::OnceCell;
 use std::rc::Rc;
 
 use measure::{Kind, Power, Ratio, Rotation, Torque, Traced};
@@ -14,6 +15,8 @@ use crate::TradeError;
 pub struct TorqueCurve {
     shape: Shape,
     condition: Ratio,
+    /// The same as a plain function, once a search has asked for it.
+    plain: OnceCell<Rc<dyn Fn(f64) -> f64>>,
 }
 
 #[derive(Clone)]
@@ -40,7 +43,7 @@ impl TorqueCurve {
     /// F. N. Fritsch and J. Butland, 1984; the same as SciPy's `PchipInterpolator`.
     pub fn through(points: &[(Rotation, Torque)]) -> Result<Self, TradeError> {
         let mut points: Vec<_> = points.to_vec();
-        points.sort_by(|a, b| a.0.value().total_cmp(&b.0.value()));
+        points.sort_unstable_by(|a, b| a.0.value().total_cmp(&b.0.value()));
         let speeds: Rc<[f64]> = points.iter().map(|(n, _)| n.value()).collect();
         let ascending = speeds.windows(2).all(|two| two[0] < two[1]);
         if speeds.len() < 2 || !ascending || speeds[0] <= 0.0 {
@@ -50,6 +53,7 @@ impl TorqueCurve {
         Ok(Self {
             shape: Shape::Points { speeds, torques },
             condition: Ratio::exact(1.0),
+            plain: OnceCell::new(),
         })
     }
 
@@ -90,6 +94,7 @@ impl TorqueCurve {
         Ok(Self {
             shape,
             condition: Ratio::exact(1.0),
+            plain: OnceCell::new(),
         })
     }
 
@@ -99,6 +104,7 @@ impl TorqueCurve {
         Self {
             shape: self.shape.clone(),
             condition: share * &self.condition,
+            plain: OnceCell::new(),
         }
     }
 
@@ -140,13 +146,17 @@ impl TorqueCurve {
     }
 
     /// The curve as a plain function for searches: N·m over turns per second.
-    pub(super) fn plain(&self) -> Box<dyn Fn(f64) -> f64> {
+    pub(super) fn plain(&self) -> Rc<dyn Fn(f64) -> f64> {
+        Rc::clone(self.plain.get_or_init(|| self.made_plain()))
+    }
+
+    fn made_plain(&self) -> Rc<dyn Fn(f64) -> f64> {
         let share = self.condition.value();
         match &self.shape {
             Shape::Points { speeds, torques } => {
                 let torques: Vec<f64> = torques.iter().map(Torque::value).collect();
                 let curve = Pchip::through(speeds, &torques);
-                Box::new(move |n| curve.as_ref().map_or(f64::NAN, |curve| curve.at(n)) * share)
+                Rc::new(move |n| curve.as_ref().map_or(f64::NAN, |curve| curve.at(n)) * share)
             }
             Shape::Peaks {
                 torque,
@@ -160,7 +170,7 @@ impl TorqueCurve {
                     power.value(),
                     power_at.value(),
                 ];
-                Box::new(move |n| between_peaks(n, peaks) * share)
+                Rc::new(move |n| between_peaks(n, peaks) * share)
             }
         }
     }
@@ -177,7 +187,7 @@ impl TorqueCurve {
     /// The engine speed between two others at which torque is greatest.
     #[must_use]
     pub fn peak_torque_at(&self, lowest: f64, highest: f64) -> f64 {
-        peak(&self.plain(), lowest, highest)
+        peak(&*self.plain(), lowest, highest).0
     }
 
     /// Torque and power over speed for a drawing: turns per second, N·m, W.
@@ -191,24 +201,37 @@ impl TorqueCurve {
     }
 }
 
-/// Where a function is greatest: a coarse look, then golden sections round the best place.
-pub(super) fn peak(f: &dyn Fn(f64) -> f64, lowest: f64, highest: f64) -> f64 {
+/// Where a function is greatest, and what it is there: a coarse look, then golden sections round the best place.
+pub(super) fn peak(f: &dyn Fn(f64) -> f64, lowest: f64, highest: f64) -> (f64, f64) {
     const PLACES: usize = 40;
+    /// The last section is a thousand-millionth of the whole: so near its top no curve is any lower.
+    const SECTIONS: usize = 38;
     let place = |k: usize| lowest + (highest - lowest) * k as f64 / PLACES as f64;
-    let best = (0..=PLACES)
-        .max_by(|a, b| f(place(*a)).total_cmp(&f(place(*b))))
-        .unwrap_or_default();
-    let (mut a, mut b) = (place(best.saturating_sub(1)), place((best + 1).min(PLACES)));
+    let tried = (0..=PLACES).map(|k| (k, f(place(k))));
+    let (at, value) = tried
+        .max_by(|a, b| a.1.total_cmp(&b.1))
+        .unwrap_or((0, f64::NAN));
     let golden = 0.5 * (5.0f64.sqrt() - 1.0);
-    for _ in 0..48 {
-        let (c, d) = (b - golden * (b - a), a + golden * (b - a));
-        if f(c) > f(d) { b = d } else { a = c }
+    let (mut a, mut b) = (place(at.saturating_sub(1)), place((at + 1).min(PLACES)));
+    let (mut c, mut d) = (b - golden * (b - a), a + golden * (b - a));
+    let (mut at_c, mut at_d) = (f(c), f(d));
+    for _ in 0..SECTIONS {
+        if at_c > at_d {
+            (b, d, at_d) = (d, c, at_c);
+            c = b - golden * (b - a);
+            at_c = f(c);
+        } else {
+            (a, c, at_c) = (c, d, at_d);
+            d = a + golden * (b - a);
+            at_d = f(d);
+        }
     }
-    let narrowed = 0.5 * (a + b);
-    [place(best), narrowed, a, b]
-        .into_iter()
-        .max_by(|x, y| f(*x).total_cmp(&f(*y)))
-        .unwrap_or(narrowed)
+    let found = if at_c > at_d { (c, at_c) } else { (d, at_d) };
+    if found.1 >= value {
+        found
+    } else {
+        (place(at), value)
+    }
 }
 
 fn between_peaks(n: f64, [torque, torque_at, power, power_at]: [f64; 4]) -> f64 {

@@ -77,7 +77,7 @@ pub fn steepest_hill(
 ) -> Result<Hill, TradeError> {
     let metres = pull.metres_a_turn();
     let (effort, drag) = (pull.plain(curve), resistance.plain_drag());
-    let speed_m_s = peak(
+    let (speed_m_s, _) = peak(
         &|v| effort(v) - drag * v * v,
         lowest * metres,
         highest * metres,
@@ -131,16 +131,16 @@ pub fn axle_for_hill(
         circumference: circumference.clone(),
     };
     let drag = resistance.plain_drag();
+    let (torque, direct) = (curve.plain(), pull(&Ratio::exact(1.0)));
     let speed = |axle: f64| {
-        let pull = pull(&Ratio::exact(axle));
-        let (effort, metres) = (pull.plain(curve), pull.metres_a_turn());
-        let left = |v: f64| effort(v) - drag * v * v;
-        let best = peak(&left, lowest * metres, highest * metres);
-        (best, left(best))
+        let metres = direct.metres_a_turn() / axle;
+        let force = direct.force_a_torque() * axle;
+        let left = |v: f64| force * torque(v / metres) - drag * v * v;
+        peak(&left, lowest * metres, highest * metres)
     };
     let asked = force_on_slope(slope, &resistance.mass, &resistance.rolling);
-    let places = measure::zeros(1.0, 20.0, |axle| speed(axle).1 - asked.value());
-    let axle = places.ok().and_then(|found| found.first().copied());
+    // At each engine speed a higher ratio gives more effort and, going slower, less drag: what is left only grows with it.
+    let axle = measure::zero(1.0, 20.0, |axle| speed(axle).1 - asked.value());
     let axle = axle.ok_or(TradeError::NoAxle)?;
     // At the best speed effort is level, so that speed may stand as it is.
     let speed = Speed::exact(speed(axle).0).of_kind(Kind::Speed);

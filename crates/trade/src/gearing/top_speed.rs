@@ -88,27 +88,6 @@ pub fn top_speed(
 fn last_crossing(surplus: &dyn Fn(f64) -> f64, lowest: f64, highest: f64) -> Option<f64> {
     const PLACES: usize = 48;
     let place = |k: usize| lowest + (highest - lowest) * k as f64 / PLACES as f64;
-    let (mut above, mut below) = (0..PLACES)
-        .rev()
-        .find(|k| surplus(place(*k)) >= 0.0)
-        .map(|k| (place(k), place(k + 1)))?;
-    // False position gets there in a handful of steps, and halving guards it.
-    for _ in 0..80 {
-        let (high, low) = (surplus(above), surplus(below));
-        let chord = above + (below - above) * high / (high - low);
-        let middle = 0.5 * (above + below);
-        for candidate in [chord, middle] {
-            if candidate > above && candidate < below {
-                if surplus(candidate) >= 0.0 {
-                    above = candidate;
-                } else {
-                    below = candidate;
-                }
-            }
-        }
-        if below - above <= 4.0 * f64::EPSILON * below {
-            break;
-        }
-    }
-    Some(0.5 * (above + below))
+    let last = (0..PLACES).rev().find(|k| surplus(place(*k)) >= 0.0)?;
+    measure::zero(place(last), place(last + 1), surplus)
 }

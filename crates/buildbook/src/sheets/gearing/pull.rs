@@ -4,7 +4,6 @@ use measure::{Acceleration, Density, Kind, Ratio, Rotation, Speed, Torque};
 use trade::gearing::{
     Driven, EngineLimits, Ground, Hill, Pull, Resistance, Stance, Start, TorqueCurve, grip_slope,
     limit, mean_piston_speed, power, restart_slope, steepest_hill, time_to_speed, top_speed,
-    tractive_effort,
 };
 
 use super::GearingSheet;
@@ -143,6 +142,7 @@ impl Pulling {
     }
 
     pub(super) fn show(&self, found: &mut Found, gears: &[GearFound]) {
+        let greatest = self.greatest_torque();
         let mut tops: Vec<(usize, Speed)> = Vec::new();
         let mut steepest: Result<Ratio, Lack> = Err(Lack::Needs(Vec::new()));
         for (place, (gear, pull)) in gears.iter().zip(&self.pulls).enumerate() {
@@ -161,7 +161,9 @@ impl Pulling {
             if better {
                 steepest = slope;
             }
-            found.show(gear.result("effort"), Kind::Force, &self.most_effort(pull));
+            let effort = (pull.clone(), greatest.clone()).all();
+            let effort = effort.map(|(pull, torque)| pull.effort_of(&torque));
+            found.show(gear.result("effort"), Kind::Force, &effort);
         }
         let best = tops
             .into_iter()
@@ -185,20 +187,13 @@ impl Pulling {
             .unwrap_or(Lack::Refused(trade::TradeError::NoPull))
     }
 
-    /// The greatest effort in a gear.
-    fn most_effort(&self, pull: &Result<Pull, Lack>) -> Result<measure::Force, Lack> {
-        let (pull, curve) = (pull.clone(), self.curve.as_ref().map_err(Clone::clone)).all()?;
-        let (lowest, highest) = self
-            .limits
-            .as_ref()
-            .map_or_else(|_| curve.range(), EngineLimits::range);
+    /// The greatest torque between the limits.
+    fn greatest_torque(&self) -> Result<Torque, Lack> {
+        let curve = self.curve.as_ref().map_err(Clone::clone)?;
+        let limits = self.limits.as_ref();
+        let (lowest, highest) = limits.map_or_else(|_| curve.range(), EngineLimits::range);
         let n = Rotation::exact(curve.peak_torque_at(lowest, highest)).of_kind(Kind::Rotation);
-        Ok(tractive_effort(
-            &curve.torque(&n),
-            &pull.overall,
-            &pull.efficiency,
-            &pull.circumference,
-        ))
+        Ok(curve.torque(&n))
     }
 
     /// The slope that the engine climbs, or the one on which the driven tyres slip, where that is less.
@@ -234,16 +229,13 @@ impl Pulling {
         let Some(pull) = lowest else {
             return Err(self.lack_of_top());
         };
-        let (pull, curve, resistance, limits) = self.ready(&Ok(pull.clone()))?;
+        let (pull, _, resistance, _) = self.ready(&Ok(pull.clone()))?;
         let start = self.sheet.start.clone()?;
-        let (low, high) = limits.range();
-        let n = Rotation::exact(curve.peak_torque_at(low, high)).of_kind(Kind::Rotation);
         let slope = |torque: &Torque| {
-            let force =
-                tractive_effort(torque, &pull.overall, &pull.efficiency, &pull.circumference);
+            let force = pull.effort_of(torque);
             restart_slope(&force, &resistance.mass, &resistance.rolling, &start)
         };
-        let mut allowed = vec![(limit::TORQUE, slope(&curve.torque(&n))?)];
+        let mut allowed = vec![(limit::TORQUE, slope(&self.greatest_torque()?)?)];
         if let Some(clutch) = &self.sheet.clutch {
             allowed.push((limit::CLUTCH, slope(clutch)?));
         }

@@ -69,7 +69,7 @@ impl Spread {
     /// a reverse sweep over the steps, each weighed once.
     pub(crate) fn of(result: &Rc<Node>) -> Self {
         let mut contributions: Vec<Contribution> = Vec::new();
-        for_each_slope(result, |node, slope| {
+        for_each_slope(result, &mut |node, slope| {
             if let Op::Entry(leaf) = &node.op {
                 record(&mut contributions, leaf, node, slope);
             }
@@ -88,8 +88,8 @@ impl Spread {
     }
 }
 
-/// Visits every step, users before arguments, with the slope of the result by it.
-fn for_each_slope<'a>(result: &'a Rc<Node>, mut visit: impl FnMut(&'a Rc<Node>, f64)) {
+/// Visits every step but plain constants, users before arguments, with the slope of the result by it.
+fn for_each_slope<'a>(result: &'a Rc<Node>, visit: &mut dyn FnMut(&'a Rc<Node>, f64)) {
     let Order { steps, places } = order(result);
     let mut slopes = vec![0.0; steps.len()];
     slopes[steps.len() - 1] = 1.0;
@@ -97,10 +97,14 @@ fn for_each_slope<'a>(result: &'a Rc<Node>, mut visit: impl FnMut(&'a Rc<Node>, 
     for (i, node) in steps.iter().enumerate().rev() {
         let slope = slopes[i];
         let args = &places[end - node.args.len()..end];
-        end -= node.args.len();
+        end -= args.len();
         visit(node, slope);
         if slope != 0.0 {
-            node.for_each_partial(|arg, partial| slopes[args[arg] as usize] += slope * partial);
+            node.for_each_partial(|arg, partial| {
+                if let Some(of_arg) = slopes.get_mut(args[arg] as usize) {
+                    *of_arg += slope * partial;
+                }
+            });
         }
     }
 }
@@ -108,7 +112,7 @@ fn for_each_slope<'a>(result: &'a Rc<Node>, mut visit: impl FnMut(&'a Rc<Node>, 
 /// The slope of a result by one step that it rests on; zero where it does not.
 pub(crate) fn slope_by(result: &Rc<Node>, step: &Rc<Node>) -> f64 {
     let mut found = 0.0;
-    for_each_slope(result, |node, slope| {
+    for_each_slope(result, &mut |node, slope| {
         if Rc::ptr_eq(node, step) {
             found = slope;
         }
@@ -135,7 +139,8 @@ fn record(contributions: &mut Vec<Contribution>, leaf: &Leaf, node: &Node, slope
     });
 }
 
-/// Every step that a result rests on, arguments before users, and where the arguments of each stand among them.
+/// Every step that a result rests on, arguments before users, and where the arguments of each stand among them. Constants change
+/// nothing and stand nowhere.
 struct Order<'a> {
     steps: Vec<&'a Rc<Node>>,
     places: Vec<u32>,
@@ -146,32 +151,36 @@ const WAITING: u32 = u32::MAX;
 
 /// Marks in the steps themselves stand in for a table of those that were met; they are gone when the order is made, so that
 /// no other code ever sees one.
+#[allow(
+    clippy::cast_possible_truncation,
+    reason = "memory ends before four thousand million steps"
+)]
 fn order(result: &Rc<Node>) -> Order<'_> {
-    let mut steps: Vec<&Rc<Node>> = Vec::new();
-    // A stack of our own: a long chain of sums must not exhaust the machine's.
-    let mut stack = vec![(result, false)];
-    while let Some((node, ready)) = stack.pop() {
-        if ready {
+    let mut steps: Vec<&Rc<Node>> = Vec::with_capacity(48);
+    let mut places: Vec<u32> = Vec::with_capacity(64);
+    // A stack of our own, with how many arguments are still to be seen: a long chain of sums must not exhaust the machine's.
+    let mut stack = vec![(result, result.args.len())];
+    while let Some((node, left)) = stack.last_mut() {
+        let node: &Rc<Node> = node;
+        if *left == 0 {
+            places.extend(node.args.iter().map(|arg| arg.mark.get().wrapping_sub(1)));
             steps.push(node);
-            #[allow(
-                clippy::cast_possible_truncation,
-                reason = "memory ends before four thousand million steps"
-            )]
             node.mark.set(steps.len() as u32);
-        } else if node.mark.get() == 0 {
-            node.mark.set(WAITING);
-            stack.push((node, true));
-            let new = node.args.iter().filter(|arg| arg.mark.get() == 0);
-            stack.extend(new.map(|arg| (arg, false)));
+            stack.pop();
+            continue;
+        }
+        *left -= 1;
+        let arg = &node.args[*left];
+        if arg.mark.get() == 0 && !matches!(arg.op, Op::Constant) {
+            arg.mark.set(WAITING);
+            stack.push((arg, arg.args.len()));
         }
     }
-    let args = steps.iter().flat_map(|node| node.args.iter());
-    let places = args.map(|arg| arg.mark.get() - 1).collect();
     steps.iter().for_each(|node| node.mark.set(0));
     Order { steps, places }
 }
 
-/// Every step that the result rests on, arguments before users; the result comes last.
+/// Every step that the result rests on but plain constants, arguments before users; the result comes last.
 pub(crate) fn steps_in_order(result: &Rc<Node>) -> Vec<&Rc<Node>> {
     order(result).steps
 }

@@ -80,12 +80,10 @@ pub(super) fn buy(sheet: &PaintSheet, needs: &Needs, found: &mut Found) -> Vec<P
             continue;
         }
         let need = need_of(product, needs);
-        found.show(
-            format!("paint/product_litres/{}", product.id()),
-            Kind::Volume,
-            &need,
-        );
-        let bought = need.and_then(|need| Bought::of(product, need));
+        let id = format!("paint/product_litres/{}", product.id());
+        found.show(&*id, Kind::Volume, &need);
+        // The figure that is shown keeps its ±: it is reckoned once for the page and the tins.
+        let bought = need.and_then(|need| Bought::of(product, need, found.figure(&id)));
         let cost = bought
             .as_ref()
             .map_err(Clone::clone)
@@ -140,7 +138,7 @@ struct Bought<'s> {
 }
 
 impl<'s> Bought<'s> {
-    fn of(product: &'s PaintProduct, need: Volume) -> Result<Self, Lack> {
+    fn of(product: &'s PaintProduct, need: Volume, shown: Option<&Figure>) -> Result<Self, Lack> {
         let list: Vec<_> = product
             .tins
             .iter()
@@ -159,10 +157,11 @@ impl<'s> Bought<'s> {
             cheapest_tins(microlitres(litres), &tins).unwrap_or(nothing)
         };
         let bought = set(need.value());
-        let near = [need.value() - need.minus(), need.value() + need.plus()];
-        let straddles = near
-            .into_iter()
-            .any(|litres| set(litres).counts != bought.counts);
+        // The cheapest tins for more are the same as long as they hold it; for less there may be cheaper ones.
+        let straddles = shown.is_some_and(|shown| {
+            microlitres(need.value() + shown.plus()) > bought.microlitres
+                || set(need.value() - shown.minus()).counts != bought.counts
+        });
         let held = Volume::exact(bought.microlitres as f64 * 1e-9)
             .called("V_tins")
             .of_kind(Kind::Volume);

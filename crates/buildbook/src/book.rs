@@ -262,44 +262,47 @@ impl Book {
     #[must_use]
     pub fn rows(&self, list: &Key) -> Vec<Rc<str>> {
         let preset = preset_rows(list);
-        let mut rows: Vec<(f64, u64, Rc<str>)> = Vec::new();
-        let mut last: Option<&str> = None;
-        for (key, _) in self.below(list) {
-            let Some(id) = key.as_str()[list.as_str().len()..].split('/').nth(1) else {
+        let mut rows: Vec<(f64, u64, &str)> = Vec::new();
+        for (key, entry) in self.below(list) {
+            let mut parts = key.as_str()[list.as_str().len()..].split('/').skip(1);
+            let Some(id) = parts.next().filter(|id| !preset.contains(id)) else {
                 continue;
             };
-            if last == Some(id) {
-                continue;
+            // The entries of a row come together, and so the last row is nearly always the one.
+            let known = rows.iter().rposition(|(_, _, known)| *known == id);
+            let row = known.unwrap_or_else(|| {
+                rows.push((rank(id, None), id.parse().unwrap_or(u64::MAX), id));
+                rows.len() - 1
+            });
+            if let (Some(RANK), None) = (parts.next(), parts.next()) {
+                rows[row].0 = rank(id, Some(entry));
             }
-            last = Some(id);
-            if preset.contains(&id) || rows.iter().any(|(_, _, known)| &**known == id) {
-                continue;
-            }
-            let counter = id.parse::<u64>().unwrap_or(u64::MAX);
-            rows.push((self.rank(list, id), counter, id.into()));
         }
         if rows.is_empty() && always_a_row(list) {
             return vec!["1".into()];
         }
-        rows.sort_by(|a, b| {
+        rows.sort_unstable_by(|a, b| {
             a.0.total_cmp(&b.0)
                 .then(a.1.cmp(&b.1))
-                .then_with(|| a.2.cmp(&b.2))
+                .then_with(|| a.2.cmp(b.2))
         });
-        let own = rows.into_iter().map(|(_, _, id)| id);
-        preset.iter().map(|id| Rc::from(*id)).chain(own).collect()
+        let own = rows.iter().map(|(_, _, id)| id);
+        preset.iter().chain(own).map(|id| Rc::from(*id)).collect()
     }
 
     /// A row's place among its neighbours.
     pub(crate) fn rank(&self, list: &Key, id: &str) -> f64 {
-        let written = self
-            .entry(list.under(id).under(RANK).as_str())
-            .and_then(|entry| entry.text.trim().parse::<f64>().ok())
-            .filter(|rank| rank.is_finite());
-        written
-            .or_else(|| id.parse::<u32>().ok().map(f64::from))
-            .unwrap_or(f64::MAX)
+        rank(id, self.entry(list.under(id).under(RANK).as_str()))
     }
+}
+
+/// A row's place among its neighbours: as it is written, else as its id says.
+fn rank(id: &str, written: Option<&Entry>) -> f64 {
+    written
+        .and_then(|entry| entry.text.trim().parse::<f64>().ok())
+        .filter(|rank| rank.is_finite())
+        .or_else(|| id.parse::<u32>().ok().map(f64::from))
+        .unwrap_or(f64::MAX)
 }
 
 #[cfg(test)]

@@ -82,11 +82,18 @@ impl Key {
     /// The path one part further down.
     #[must_use]
     pub fn under(&self, part: &str) -> Self {
-        let mut path = String::with_capacity(self.0.len() + 1 + part.len());
-        path.push_str(&self.0);
-        path.push('/');
-        path.push_str(part);
-        Self(path.into())
+        let above = self.0.as_bytes();
+        let long = above.len() + 1 + part.len();
+        // Laid out on the stack: every field that is read asks for its path, and room of its own for that is found but once.
+        let mut path = [b'/'; LONGEST];
+        if long <= LONGEST {
+            path[..above.len()].copy_from_slice(above);
+            path[above.len() + 1..long].copy_from_slice(part.as_bytes());
+            if let Ok(path) = str::from_utf8(&path[..long]) {
+                return Self(path.into());
+            }
+        }
+        Self(format!("{}/{part}", self.0).into())
     }
 
     /// Whether this path lies below `above` (or is it).

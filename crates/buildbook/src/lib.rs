@@ -82,6 +82,7 @@ mod evaluate;
 pub mod example;
 pub mod field;
 mod finding;
+mod here;
 mod key;
 pub mod link;
 mod merge;

@@ -9,6 +9,7 @@ use measure::{
 
 use crate::field::Finest;
 use crate::field::{Field, Form, Item, Number, Spec};
+use crate::here::{Here, OfSheet};
 use crate::{Book, BookError, Date, Entry, Key, Lack};
 
 /// What a field was found to hold.
@@ -107,6 +108,7 @@ impl<D: Dimension> Given<Quantity<D>> {
 /// Reads the entries of one sheet, and notes what cannot be used.
 pub struct Reader<'b> {
     book: &'b Book,
+    entries: OfSheet<'b>,
     defaults: u32,
     currency: Currency,
     errors: Vec<(Key, BookError)>,
@@ -126,6 +128,18 @@ pub struct Read<S> {
 }
 
 impl Reader<'_> {
+    /// Goes into a row of the one that is read.
+    #[doc(hidden)]
+    pub fn enter(&mut self, at: &Key) -> Here {
+        self.entries.enter(at)
+    }
+
+    /// Comes back to the row above.
+    #[doc(hidden)]
+    pub fn leave(&mut self, above: Here) {
+        self.entries.leave(above);
+    }
+
     /// One field's value.
     fn given<T: Answer>(&mut self, key: Key, field: &'static Field) -> Given<T> {
         let asking = Asking {
@@ -134,8 +148,8 @@ impl Reader<'_> {
             currency: self.currency,
         };
         let typed = self
-            .book
-            .entry(key.as_str())
+            .entries
+            .entry(key.field())
             .filter(|entry| !entry.is_blank());
         let value = match typed {
             Some(entry) => match T::read(entry, &asking) {
@@ -430,8 +444,10 @@ pub trait Sheet: Row {
     #[must_use]
     fn read(book: &Book) -> Read<Self> {
         let currency = book.currency();
+        let entries = book.sheet(Self::NAME);
         let mut reader = Reader {
             book,
+            entries: OfSheet::new(&entries),
             defaults: book.defaults_version(),
             currency,
             errors: Vec::new(),
@@ -440,7 +456,7 @@ pub trait Sheet: Row {
         Read {
             sheet,
             errors: reader.errors,
-            begun: !book.sheet(Self::NAME).is_empty(),
+            begun: !entries.is_empty(),
             currency,
         }
     }

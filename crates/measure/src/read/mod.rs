@@ -105,6 +105,9 @@ pub fn read(text: &str, ask: &Ask) -> Result<Reading, EntryError> {
 }
 
 fn understood(text: &str, ask: &Ask) -> Result<Reading, Fault> {
+    if let Some(number) = number::plain(text) {
+        return read_as(&Entry::of(number), ask);
+    }
     let mut chars = Vec::with_capacity(text.len().min(LONGEST + 1));
     chars.extend(text.chars().take(LONGEST + 1).map(characters::plain));
     if chars.len() > LONGEST {
@@ -117,17 +120,20 @@ fn understood(text: &str, ask: &Ask) -> Result<Reading, Fault> {
         chars: &chars,
         at: 0,
     };
-    let entry = grammar::entry(&mut cursor, ask.kind, ask.system)?;
+    read_as(&grammar::entry(&mut cursor, ask.kind, ask.system)?, ask)
+}
+
+fn read_as(entry: &Entry, ask: &Ask) -> Result<Reading, Fault> {
     let revealed = entry.numbers().find_map(|number| number.reveals);
     let doubtful = entry.numbers().find_map(number::Number::doubtful);
     let (Some(sign), None) = (doubtful, ask.mark.or(revealed)) else {
         let mark = ask.mark.or(revealed).unwrap_or(ask.usual);
-        let mut reading = reckon::reading(&entry, ask, mark)?;
+        let mut reading = reckon::reading(entry, ask, mark)?;
         reading.mark = doubtful.map(|_| mark);
-        reading.ambiguous = reckon::other_unit(&entry, ask, mark, reading.value);
+        reading.ambiguous = reckon::other_unit(entry, ask, mark, reading.value);
         return Ok(reading);
     };
-    either_mark(&entry, ask, sign)
+    either_mark(entry, ask, sign)
 }
 
 /// The reading of an entry in which one mark may be decimal or part thousands.
@@ -157,6 +163,17 @@ fn either_mark(entry: &Entry, ask: &Ask, sign: Mark) -> Result<Reading, Fault> {
 }
 
 impl Entry {
+    /// A bare number.
+    fn of(number: number::Number) -> Self {
+        let at = number.at.clone();
+        Self {
+            negative: false,
+            amount: Amount::Parts(vec![grammar::Term { number, unit: None }]),
+            tolerance: Tolerance::Blank,
+            at,
+        }
+    }
+
     /// Every number in the entry.
     fn numbers(&self) -> impl Iterator<Item = &number::Number> {
         let (parts, two): (&[grammar::Term], [Option<&number::Number>; 2]) = match &self.amount {

@@ -61,9 +61,12 @@ fn is_called(unit: &Unit, spelling: &str) -> bool {
 
 /// The end and the spelling of the longest run of characters from here that `is_known` accepts.
 fn longest(cursor: &Cursor<'_>, is_known: impl Fn(&str) -> bool) -> Option<(usize, String)> {
+    let (start, end) = (cursor.at, run(cursor));
+    if end == start {
+        return None;
+    }
     let mut spelling = String::with_capacity(LONGEST);
-    let start = cursor.at;
-    (start + 1..=run(cursor)).rev().find_map(|end| {
+    (start + 1..=end).rev().find_map(|end| {
         let (last, next) = (cursor.chars[end - 1], cursor.chars.get(end));
         let cuts_word = last.is_alphabetic()
             && next.is_some_and(|c| c.is_alphabetic() || matches!(c, '²' | '³' | '⁴'));

@@ -56,6 +56,44 @@ fn mark_of(c: char) -> Option<Mark> {
     }
 }
 
+/// A text of digits alone, with a point among them at most: what most entries are. None where it takes a closer look, as three
+/// digits behind the point do.
+pub(super) fn plain(text: &str) -> Option<Number> {
+    let bytes = text.as_bytes();
+    let point = bytes.iter().position(|byte| *byte == b'.');
+    let behind = point.map_or(0, |point| bytes.len() - point - 1);
+    let open = point.is_some_and(|point| point == 0 || behind == 0 || behind == 3);
+    if open || bytes.is_empty() || bytes.len() > EXACT {
+        return None;
+    }
+    let mut whole = 0u64;
+    for (place, byte) in bytes.iter().enumerate() {
+        match byte {
+            b'0'..=b'9' => whole = whole * 10 + u64::from(byte - b'0'),
+            _ if Some(place) == point => {}
+            _ => return None,
+        }
+    }
+    Some(Number {
+        written: Written::Plain(shifted(whole, behind)),
+        reveals: point.map(|_| Mark::Point),
+        denominator: None,
+        at: 0..bytes.len(),
+    })
+}
+
+/// Up to so many characters whole number and power of ten are both exact, and so is the rounding of their quotient.
+const EXACT: usize = 15;
+
+/// A whole number with its last digits behind the decimal mark.
+fn shifted(whole: u64, behind: usize) -> f64 {
+    let power = (0..behind).fold(1u64, |power, _| power * 10);
+    #[allow(clippy::cast_precision_loss, reason = "both are below 2^53")]
+    {
+        whole as f64 / power as f64
+    }
+}
+
 /// Reads a number: decimal, fraction or mixed.
 pub(super) fn number(cursor: &mut Cursor<'_>) -> Result<Number, Fault> {
     let start = cursor.at;
@@ -236,12 +274,9 @@ impl Figures {
     fn decimal(&self, place: Option<usize>) -> f64 {
         let digits = || self.text.iter().filter_map(|(_, c)| c.to_digit(10));
         let behind = place.map_or(0, |place| self.text.len() - place - 1);
-        // Up to fifteen digits, whole number and power of ten are both exact, and so is the rounding of their quotient.
-        if self.text.len() <= 15 && self.exponent.is_none() {
+        if self.text.len() <= EXACT && self.exponent.is_none() {
             let whole = digits().fold(0u64, |whole, digit| whole * 10 + u64::from(digit));
-            let power = digits().take(behind).fold(1u64, |power, _| power * 10);
-            #[allow(clippy::cast_precision_loss, reason = "both are below 2^53")]
-            return whole as f64 / power as f64;
+            return shifted(whole, behind);
         }
         let mut plain: String = digits()
             .filter_map(|digit| char::from_digit(digit, 10))

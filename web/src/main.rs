@@ -5,6 +5,7 @@ mod browser;
 mod desk;
 mod drawings;
 mod files;
+mod joints;
 mod link;
 mod offline;
 mod pages;

@@ -203,18 +203,25 @@ fn assumed_pm(reading: &Reading, unit: &'static Unit, manner: &Manner) -> Option
         .then(|| format!("±{NBSP}{}", short(size, manner)))
 }
 
-/// A size with three figures at most.
+/// A ± as a person would say it: two figures where it has no more, else one, or two where it begins with 1.
 fn short(value: f64, manner: &Manner) -> String {
-    let places = (2.0 - value.abs().max(1e-12).log10().floor()).clamp(-9.0, 9.0);
-    let scale = 10_f64.powf(places);
-    exact_number((value * scale).round() / scale, manner)
+    let power = value.abs().max(1e-12).log10().floor();
+    let to = |figures: f64| {
+        let scale = 10_f64.powf((figures - 1.0 - power).clamp(-9.0, 9.0));
+        (value * scale).round() / scale
+    };
+    let (one, two) = (to(1.0), to(2.0));
+    let plain = (two - value).abs() <= 1e-6 * value.abs();
+    let begins_with_1 = two < 2.0 * 10_f64.powf(power);
+    exact_number(if plain || begins_with_1 { two } else { one }, manner)
 }
 
 fn exact_number(value: f64, manner: &Manner) -> String {
     show_exact(value, Kind::Ratio.default_unit(System::Metric), manner).value
 }
 
-fn in_unit(si: f64, unit: &'static Unit, manner: &Manner) -> String {
+/// A value in a unit, the number alone.
+pub fn in_unit(si: f64, unit: &'static Unit, manner: &Manner) -> String {
     show_exact(si, unit, manner).value
 }
 
@@ -451,6 +458,24 @@ mod tests {
         assert_eq!(tail.unit.as_deref(), Some("mm"));
         assert_eq!(tail.pm.as_deref(), Some("±\u{a0}1"));
         assert!(tail.assumed);
+    }
+
+    #[test]
+    fn a_tools_error_in_another_unit_has_no_more_figures_than_it_is_worth() {
+        let said = |value: f64| short(value, &Manner::default());
+        // A caliper's 0.05 mm and a micrometer's 0.01 mm in inches, a tenth of 3.7, a tape's millimetre.
+        for (value, expected) in [
+            (0.05 / 25.4, "0.002"),
+            (0.01 / 25.4, "0.0004"),
+            (0.02 / 25.4, "0.0008"),
+            (0.185, "0.19"),
+            (0.05, "0.05"),
+            (0.25, "0.25"),
+            (1.0 / 25.4, "0.04"),
+            (1.0, "1"),
+        ] {
+            assert_eq!(said(value), expected);
+        }
     }
 
     #[test]

@@ -37,7 +37,7 @@ macro_rules! sheet {
             const SPEC: &'static $crate::Spec = &$crate::Spec {
                 items: &[$($crate::Item::of(
                     stringify!($field),
-                    &[$($form.named(stringify!($field)))?],
+                    const { &[$($form.named(stringify!($field)))?] as &'static [$crate::Field] },
                     <$ty as $crate::Part>::ROW,
                     <$ty as $crate::Part>::ALWAYS,
                     <$ty as $crate::Part>::PRESET,

@@ -202,9 +202,9 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
     );
     let final_drive = again.findings(
         "final_drive",
-        own("final_drive"),
+        with("final_drive", vec![gearing.clone()]),
         |old| &old.final_drive,
-        || final_drive::findings(FinalDriveSheet::read(book)),
+        || final_drive::findings(FinalDriveSheet::read(book), &gearing),
     );
     let torque = again.findings(
         "torque",
@@ -253,6 +253,7 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
 pub fn reads(sheet: &str) -> &'static [&'static str] {
     match sheet {
         "conversion" | "gearing" | "springs" | "paint" => &["vehicle"],
+        "final_drive" => &["vehicle", "gearing"],
         "costs" => &["vehicle", "gearing", "springs", "paint"],
         "handover" => &["vehicle", "torque"],
         _ => &[],
@@ -271,6 +272,9 @@ pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
             "track_front",
         ]),
         ("paint" | "costs", "vehicle") => Some(&["length", "width", "height"]),
+        // The axle that is set up reads which set was chosen.
+        ("final_drive", "vehicle") => Some(&[]),
+        ("final_drive", "gearing") => Some(&["rank", "name", "teeth", "chosen"]),
         // Costs read the purchases: of gearing the chosen axle set, of springs none.
         ("costs", "gearing") => Some(&["rank", "name", "teeth", "price", "chosen"]),
         ("costs", "springs") => Some(&[]),

@@ -219,7 +219,7 @@ pub struct Found {
     /// Whether any entry was made.
     pub begun: bool,
     /// What is assumed of blank fields because of other entries, as it would be typed; it goes before the field's own default.
-    assumed: HashMap<Key, &'static str>,
+    assumed: HashMap<Key, Rc<str>>,
 }
 
 impl Found {
@@ -313,15 +313,20 @@ impl Found {
     ) -> Given<Quantity<D>> {
         let filled = given.or_assumed(text);
         if given.is_blank() && filled.is_assumed() {
-            self.assumed.insert(given.key().clone(), text);
+            self.stands_in(given.key(), text);
         }
         filled
     }
 
+    /// Remembers for the page what stands in for a blank field because of other entries, as it would be typed.
+    pub fn stands_in(&mut self, key: &Key, text: impl Into<Rc<str>>) {
+        self.assumed.insert(key.clone(), text.into());
+    }
+
     /// What is assumed of a blank field because of other entries, as it would be typed.
     #[must_use]
-    pub fn assumption(&self, key: &Key) -> Option<&'static str> {
-        self.assumed.get(key).copied()
+    pub fn assumption(&self, key: &Key) -> Option<&str> {
+        self.assumed.get(key).map(|text| &**text)
     }
 
     /// A result by its name.

@@ -151,4 +151,13 @@ pub enum TradeError {
     /// The drag link would pull along the steering arm and turn nothing.
     #[error("it does not steer at all")]
     SteersNotAtAll,
+    /// The upper one of two figures lies below the lower one.
+    #[error("the upper figure lies below the lower one")]
+    UpsideDown,
+    /// A thread that no table here has.
+    #[error("no thread is called so")]
+    UnknownThread,
+    /// A class or grade that no table here has, or that is not made in this size.
+    #[error("no class or grade of this size is called so")]
+    UnknownGrade,
 }

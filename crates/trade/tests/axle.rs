@@ -120,14 +120,67 @@ fn marks_tell_what_to_move() {
 }
 
 #[test]
-fn the_next_shim_lies_where_the_trials_cross_the_middle() {
-    let next = next_shim(&[(0.0005, Height::Face), (0.0009, Height::Flank)]).expect("a trend");
-    assert!(near(next, 0.0007, 1e-12));
-    assert_eq!(next_shim(&[(0.0005, Height::Face)]), None);
-    assert_eq!(
-        next_shim(&[(0.0005, Height::Face), (0.0006, Height::Face)]),
-        None
+fn marks_part_of_the_way_ask_for_half_the_step() {
+    let marks = |drive, coast, height| TrialMark {
+        drive,
+        coast,
+        height,
+    };
+    // Unloaded marks may lie from the middle to the toe.
+    let good = marks(
+        Lengthwise::TowardsToe,
+        Lengthwise::TowardsToe,
+        Height::Middle,
     );
+    assert_eq!(advice(good), Advice::Good);
+    assert_eq!(first_step(good), 0.0);
+    let high = marks(Lengthwise::Middle, Lengthwise::Middle, Height::High);
+    assert_eq!(advice(high), Advice::PinionIn);
+    assert!(near(first_step(high), 5e-5, 1e-12));
+    let heel = marks(
+        Lengthwise::TowardsHeel,
+        Lengthwise::TowardsHeel,
+        Height::Middle,
+    );
+    assert_eq!(advice(heel), Advice::CrownIn);
+    assert!(near(first_step(heel), 5e-5, 1e-12));
+    let opposite = marks(Lengthwise::Toe, Lengthwise::Heel, Height::Middle);
+    assert_eq!(advice(opposite), Advice::PinionOut);
+    assert!(near(first_step(opposite), 1e-4, 1e-12));
+}
+
+#[test]
+fn the_next_shim_lies_where_the_trials_cross_the_middle() {
+    let trial = |shim: f64, height: Height| (mm(shim), Ratio::exact(height.number()));
+    let next = next_shim(&[trial(0.5, Height::Face), trial(0.9, Height::Flank)]).expect("a trend");
+    assert!(near(next.in_unit(&unit::MILLIMETRE), 0.7, 1e-9));
+    let three = [
+        trial(0.5, Height::Face),
+        trial(0.7, Height::High),
+        trial(0.9, Height::Flank),
+    ];
+    // Heights 1, 0.5, -1: slope -5 a millimetre, mean 1/6 at 0.7: the middle at 0.7333.
+    let next = next_shim(&three).expect("a trend");
+    assert!(near(next.in_unit(&unit::MILLIMETRE), 0.7333, 1e-4));
+    assert!(next_shim(&[trial(0.5, Height::Face)]).is_err());
+    assert!(matches!(
+        next_shim(&[trial(0.5, Height::Face), trial(0.6, Height::Face)]),
+        Err(TradeError::Undetermined { .. })
+    ));
+}
+
+#[test]
+fn trials_of_the_preload_tell_what_a_shim_does() {
+    let trials = [
+        (mm(1.00), Torque::exact(0.4)),
+        (mm(0.95), Torque::exact(1.4)),
+    ];
+    // 1.0 N·m for 0.05 mm less.
+    let slope = torque_for_thickness(&trials).expect("a slope");
+    assert!(near(slope.value(), -20_000.0, 1e-6));
+    let pack = pack_for_preload(&trials, &Torque::exact(1.2)).expect("a pack");
+    assert!(near(pack.in_unit(&unit::MILLIMETRE), 0.96, 1e-9));
+    assert!(torque_for_thickness(&trials[..1]).is_err());
 }
 
 #[test]
@@ -172,6 +225,23 @@ fn brute_force(target: f64, tolerance: f64, shims: &[Shim], most: usize) -> Opti
 }
 
 proptest! {
+    #[test]
+    fn a_trend_finds_the_shim_that_the_marks_were_made_with(middle in 0.3..1.2f64, slope in 2.0..20.0f64, apart in 0.03..0.3f64) {
+        let trial = |shim: f64| (mm(shim), Ratio::exact((shim - middle) * slope));
+        let next = next_shim(&[trial(0.5), trial(0.5 + apart), trial(0.5 - apart)]).expect("a trend");
+        prop_assert!(near(next.in_unit(&unit::MILLIMETRE), middle, 1e-6));
+    }
+
+    #[test]
+    fn the_pinions_way_is_taken_out_of_the_slope(factor in 0.5..1.2f64, pinion in 0.1..0.3f64, shims in prop::collection::vec(-0.2..0.2f64, 3)) {
+        let places = [0.0, 0.08, 0.15];
+        let trials: Vec<(Length, Length)> = places.iter().zip(&shims).map(|(moved, shim)| {
+            let backlash = mm(0.2 + factor * moved - pinion * shim);
+            (mm(*moved), without_pinion(&backlash, &mm(*shim), &Ratio::exact(pinion)))
+        }).collect();
+        prop_assert!(near(slope_of_trials(&trials).expect("a slope").value(), factor, 1e-9));
+    }
+
     #[test]
     fn shim_packs_are_minimal_and_within_tolerance(target in 0.05..1.6f64, kept in prop::collection::vec(0usize..4, 4)) {
         let sizes = [0.05, 0.10, 0.25, 0.50];

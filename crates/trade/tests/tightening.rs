@@ -113,6 +113,7 @@ fn an_extension_in_line_lowers_the_setting_and_one_at_a_right_angle_changes_noth
 #[test]
 fn a_wrench_beyond_its_range_says_what_it_can_do() {
     let wrench = WrenchClass {
+        kind: WrenchKind::Setting,
         lowest: 40.0,
         highest: 200.0,
     };
@@ -165,6 +166,21 @@ proptest! {
         prop_assert!(near(back.value(), found.clamp.value(), 1e-9 * found.clamp.value()));
         prop_assert!(found.share_of_yield.value() <= 0.9);
         prop_assert!(Force::value(&found.least_clamp) < found.clamp.value());
+    }
+
+    #[test]
+    fn an_extension_at_a_right_angle_changes_nothing(figure in 5.0..500.0f64, wrench in 0.1..1.5f64, extension in 0.0..0.5f64) {
+        let square = Ratio::exact(std::f64::consts::FRAC_PI_2);
+        let setting = extension_setting(&Torque::exact(figure), &Length::exact(wrench), &Length::exact(extension), &square).expect("a setting");
+        prop_assert!(near(setting.value(), figure, 1e-9 * figure));
+    }
+
+    #[test]
+    fn an_extension_gives_the_wanted_torque_by_its_lever(figure in 5.0..500.0f64, wrench in 0.1..1.5f64, extension in 0.0..0.5f64, angle in 0.0..1.5f64) {
+        let setting = extension_setting(&Torque::exact(figure), &Length::exact(wrench), &Length::exact(extension), &Ratio::exact(angle)).expect("a setting");
+        // The pull on the grip is setting / wrench; its lever about the bolt is what the extension adds straight ahead.
+        let at_bolt = setting.value() / wrench * (wrench + extension * angle.cos());
+        prop_assert!(near(at_bolt, figure, 1e-9 * figure));
     }
 
     #[test]

@@ -11,7 +11,7 @@ PINT = UnitRegistry()
 
 # What Pint calls the units, by the symbol that is checked.
 NAMES = {
-    "µm": "micrometer", "in": "inch", "ft": "foot", "yd": "yard", "mi": "mile", "thou": "thou", "mil": "thou",
+    "µm": "micrometer", "in": "inch", "ft": "foot", "yd": "yard", "mi": "mile", "thou": "thou", "mil": "thou", "hundredths": "0.01 * mm",
     "cm³": "cm**3", "in³": "inch**3", "ft³": "foot**3", "m³": "m**3", "mm³": "mm**3", "L": "liter", "mL": "milliliter", "cL": "centiliter",
     "imp gal": "imperial_gallon", "imp qt": "imperial_quart", "imp pt": "imperial_pint", "imp gill": "imperial_gill",
     "imp fl oz": "imperial_fluid_ounce", "US gal": "gallon", "US qt": "quart", "US pt": "pint", "US gill": "gill", "US fl oz": "fluid_ounce",

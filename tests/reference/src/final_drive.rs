@@ -73,6 +73,25 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         )
         .value()),
         "pack" => pack(inputs),
+        "pinion_factor" => {
+            let degrees =
+                |name: &str| Ok::<_, String>(Ratio::exact(inputs.number(name)?.to_radians()));
+            let ratio = Ratio::exact(inputs.number("crown")? / inputs.number("pinion")?);
+            one(
+                final_drive::pinion_factor(&degrees("pressure")?, &degrees("spiral")?, &ratio)
+                    .value(),
+            )
+        }
+        "notch" => {
+            let (notches, factor) = (inputs.number("notches")?, inputs.number("factor")?);
+            let found = final_drive::backlash_of_a_notch(
+                &length(inputs, "pitch")?,
+                &Ratio::exact(notches),
+                &Ratio::exact(factor),
+            );
+            one(refuse(found)?.value())
+        }
+        "slope" | "next_shim" | "preload_pack" => trend(of, inputs),
         "least_backlash" => {
             let readings: Result<Vec<Length>, String> = inputs
                 .texts("readings")?
@@ -104,6 +123,46 @@ fn length_of(text: &str) -> Result<Length, String> {
         .parse()
         .map_err(|_| format!("`{text}` is not a number"))?;
     Ok(Length::exact(units::unit(symbol)?.to_si(number)))
+}
+
+/// What a straight line through trials tells.
+fn trend(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
+    match of {
+        "slope" => {
+            let backlashes = millimetres(inputs, "backlashes")?;
+            let trials: Vec<_> = millimetres(inputs, "positions")?
+                .into_iter()
+                .zip(backlashes)
+                .collect();
+            one(refuse(final_drive::slope_of_trials(&trials))?.value())
+        }
+        "next_shim" => {
+            let heights = inputs.numbers("heights")?.into_iter().map(Ratio::exact);
+            let trials: Vec<_> = millimetres(inputs, "shims")?
+                .into_iter()
+                .zip(heights)
+                .collect();
+            one(refuse(final_drive::next_shim(&trials))?.value())
+        }
+        "preload_pack" => {
+            let torques = inputs.numbers("torques")?.into_iter().map(Torque::exact);
+            let trials: Vec<_> = millimetres(inputs, "packs")?
+                .into_iter()
+                .zip(torques)
+                .collect();
+            let wanted = Torque::exact(inputs.number("wanted")?);
+            one(refuse(final_drive::pack_for_preload(&trials, &wanted))?.value())
+        }
+        _ => Err(crate::unknown(of)),
+    }
+}
+
+fn millimetres(inputs: &Inputs, name: &str) -> Result<Vec<Length>, String> {
+    let numbers = inputs.numbers(name)?;
+    Ok(numbers
+        .into_iter()
+        .map(|n| Length::of(n, &unit::MILLIMETRE))
+        .collect())
 }
 
 fn length(inputs: &Inputs, name: &str) -> Result<Length, String> {

@@ -2,8 +2,9 @@
 
 use measure::{Force, Length, Ratio, Torque, unit};
 use trade::torque::{
-    Friction, Head, Joint, Purpose, Scatter, Thread, WrenchClass, circle_order, extension_setting,
-    grade, in_range, rectangle_order, size, tightening,
+    Friction, Head, Joint, Purpose, Scatter, Thread, WrenchClass, WrenchKind, circle_order,
+    clamp_load_of, extension_setting, grade, in_range, rectangle_order, size, stages, tightening,
+    with_prevailing, wrench_error,
 };
 
 use crate::Inputs;
@@ -50,13 +51,27 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
             Ok(vec![found.map_err(|error| format!("{error:?}"))?.value()])
         }
         "in_range" => {
-            let wrench = WrenchClass {
-                lowest: inputs.number("lowest")?,
-                highest: inputs.number("highest")?,
-            };
             let setting = Torque::exact(inputs.number("setting")?);
-            in_range(&setting, wrench).map_err(|error| format!("{error:?}"))?;
+            in_range(&setting, wrench(inputs)?).map_err(|error| format!("{error:?}"))?;
             Ok(vec![1.0])
+        }
+        "wrench_error" => {
+            let setting = Torque::exact(inputs.number("setting")?);
+            Ok(vec![wrench_error(&setting, wrench(inputs)?).value()])
+        }
+        "stages" => {
+            let figure = Torque::exact(inputs.number("figure")?);
+            let stages = stages(&figure, inputs.count("count")? as usize);
+            Ok(stages.iter().map(Torque::value).collect())
+        }
+        "prevailing" => {
+            let newton_metres = |name: &str| Ok::<_, String>(Torque::exact(inputs.number(name)?));
+            let found = with_prevailing(&newton_metres("figure")?, &newton_metres("prevailing")?);
+            Ok(vec![found.value()])
+        }
+        "clamp_of_torque" => {
+            let torque = Torque::exact(inputs.number("torque")?);
+            Ok(vec![clamp_load_of(&torque, &joint(inputs)?).value()])
         }
         "circle_order" => Ok(circle_order(inputs.count("bolts")? as usize)
             .iter()
@@ -73,6 +88,25 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         }
         _ => Err(crate::unknown(of)),
     }
+}
+
+fn wrench(inputs: &Inputs) -> Result<WrenchClass, String> {
+    let kind = match inputs
+        .has("kind")
+        .then(|| inputs.text("kind"))
+        .transpose()?
+    {
+        None | Some("setting") => WrenchKind::Setting,
+        Some("dial") => WrenchKind::Dial,
+        Some("beam") => WrenchKind::Beam,
+        Some("screwdriver") => WrenchKind::Screwdriver,
+        Some(other) => return Err(format!("no wrench is called `{other}`")),
+    };
+    Ok(WrenchClass {
+        kind,
+        lowest: inputs.number("lowest")?,
+        highest: inputs.number("highest")?,
+    })
 }
 
 fn thread(inputs: &Inputs) -> Result<Thread, String> {

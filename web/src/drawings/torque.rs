@@ -22,6 +22,12 @@ fn order(state: &State, paper: &Paper) -> Option<Drawing> {
         .next
         .filter(with_order)
         .or_else(|| (0..findings.joints.len()).find(with_order))?;
+    Some(of_joint(state, at, paper))
+}
+
+/// The order of one joint, by its place in the list.
+pub fn of_joint(state: &State, at: usize, paper: &Paper) -> Drawing {
+    let findings = &state.findings.torque;
     let (entry, joint) = (&findings.sheet.joints[at], &findings.joints[at]);
     let list = Key::from("torque/joints");
     let name = words::row_name(&state.book, &list, entry.id(), paper.tongue);
@@ -30,8 +36,8 @@ fn order(state: &State, paper: &Paper) -> Option<Drawing> {
         .iter()
         .enumerate()
         .map(|(turn, bolt)| vec![(turn + 1).to_string(), bolt.clone()]);
-    Some(Drawing {
-        title: paper.tongue.say(torque::ORDER_TITLE).to_owned(),
+    Drawing {
+        title: format!("{}: {name}", paper.tongue.say(torque::ORDER_TITLE)),
         description: filled(
             paper.tongue.say(torque::ORDER_SAID),
             &[name, numbers.join(", ")],
@@ -44,7 +50,7 @@ fn order(state: &State, paper: &Paper) -> Option<Drawing> {
             ],
             rows: rows.collect(),
         },
-    })
+    }
 }
 
 /// Where each bolt lies on the paper.

@@ -1,19 +1,25 @@
 //! Which shims?
 
+use crate::desk::use_slice;
 use crate::drawings::Plate;
-use crate::drawings::final_drive::MARKS;
+use crate::drawings::final_drive::{GUIDE, MARKS, PACK};
+use crate::state::State;
 use crate::widgets::{BeforeNowTable, EntryList, EntryRow, Group, ResultTable, SheetPage};
+use buildbook::Given;
 use yew::prelude::*;
 
 const ANSWERS: &[&str] = &[
     "final_drive/shim",
-    "final_drive/pack",
+    "final_drive/pinion_pack",
     "final_drive/backlash",
     "final_drive/move",
+    "final_drive/notches",
     "final_drive/pull",
+    "final_drive/preload_pack",
     "final_drive/next_shim",
+    "final_drive/next_moved",
 ];
-const PLATES: &[&Plate] = &[&MARKS];
+const PLATES: &[&Plate] = &[&PACK, &MARKS, &GUIDE];
 const RESULTS: &[&str] = &["final_drive/*"];
 
 /// The groups with their entries and lists, in the order of the work; a name with a slash before it is a list.
@@ -38,15 +44,17 @@ const GROUPS: &[(&str, &[&str], &[&str])] = &[
     (
         "final_drive/preload",
         &[
-            "preload",
             "bearings_are",
+            "preload",
+            "preload_most",
             "spacer",
+            "pull_radius",
             "flange",
             "cord",
             "pull",
             "side_drag",
         ],
-        &[],
+        &["preload_trials"],
     ),
     (
         "final_drive/backlash",
@@ -60,11 +68,12 @@ const GROUPS: &[(&str, &[&str], &[&str])] = &[
             "heel_radius",
             "pressure_angle",
             "spiral_angle",
+            "crown_across",
             "moved_by",
             "adjuster_pitch",
             "notches",
         ],
-        &[],
+        &["side_shims"],
     ),
     ("final_drive/trials", &[], &["trials"]),
     (
@@ -73,6 +82,7 @@ const GROUPS: &[(&str, &[&str], &[&str])] = &[
             "side_gear_play",
             "side_gear_limit",
             "end_float",
+            "end_float_least",
             "end_float_limit",
             "oil",
             "bronze",
@@ -83,15 +93,48 @@ const GROUPS: &[(&str, &[&str], &[&str])] = &[
     ),
 ];
 
+/// Entries and lists that the choices made leave without a use; what was entered is always shown.
+fn idle(state: &State) -> Vec<&'static str> {
+    let sheet = &state.findings.final_drive.sheet;
+    let chosen = |given: &Given<&'static str>, word: &str| given.value() == Some(&word);
+    let mut idle = Vec::new();
+    let mut leave = |unused: bool, blank: bool, field: &'static str| {
+        if unused && blank {
+            idle.push(field);
+        }
+    };
+    let (by_depth, by_adjusters) = (
+        chosen(&sheet.depth_by, "depth"),
+        chosen(&sheet.moved_by, "adjusters"),
+    );
+    leave(by_depth, sheet.old_mark.is_blank(), "old_mark");
+    leave(!by_depth, sheet.depth.is_blank(), "depth");
+    leave(!by_depth, sheet.bearing.is_blank(), "bearing");
+    leave(!by_depth, sheet.nominal.is_blank(), "nominal");
+    leave(
+        !by_adjusters,
+        sheet.adjuster_pitch.is_blank(),
+        "adjuster_pitch",
+    );
+    leave(!by_adjusters, sheet.notches.is_blank(), "notches");
+    leave(by_adjusters, sheet.side_shims.is_empty(), "side_shims");
+    let crush = chosen(&sheet.spacer, "crush");
+    leave(crush, sheet.preload_trials.is_empty(), "preload_trials");
+    idle
+}
+
 /// The final-drive sheet.
 #[component]
 pub fn FinalDrive() -> Html {
+    let idle = use_slice(idle).unwrap_or_default();
     let groups = GROUPS.iter().map(|(id, fields, lists)| {
         let rows = fields
             .iter()
+            .filter(|field| !idle.contains(*field))
             .map(|field| html! { <EntryRow key={*field} at={format!("final_drive/{field}")} /> });
         let lists = lists
             .iter()
+            .filter(|list| !idle.contains(*list))
             .map(|list| html! { <EntryList key={*list} list={format!("final_drive/{list}")} titled={!fields.is_empty()} /> });
         html! {
             <div key={*id}>

@@ -2,11 +2,13 @@
 
 use crate::desk::use_slice;
 use crate::drawings::Table;
-use crate::shown::{answer_of, entry_said};
+use crate::joints::{figure_printed, set_to};
+use crate::shown::{answer_of, entry_said, written};
 use crate::state::State;
 use crate::widgets::table;
 use crate::words::{self, torque};
 use buildbook::Key;
+use measure::Kind;
 use yew::prelude::*;
 
 /// The tightening record: joint by joint the figure, what the wrench was set to, and who has done it.
@@ -21,7 +23,10 @@ pub fn tightening_record(state: &State) -> Table {
             entry_said(&state.book, &key, entry, tongue)
         })
     };
-    let rows = state.findings.torque.joints.iter().map(|joint| {
+    let findings = &state.findings.torque;
+    let manner = state.settings.manner();
+    let joints = findings.joints.iter().zip(&findings.sheet.joints);
+    let rows = joints.map(|(joint, entry)| {
         let result = |name: &str| {
             let id = format!("torque/{name}/{}", joint.key.field());
             answer_of(state, &id)
@@ -41,14 +46,23 @@ pub fn tightening_record(state: &State) -> Table {
         };
         vec![
             words::row_name(&state.book, &list, joint.key.field(), tongue),
-            result("figure"),
+            // As the manual prints it; a computed one as reckoned.
+            figure_printed(state, entry).unwrap_or_else(|| result("figure")),
             page,
-            result("setting"),
+            joint
+                .setting
+                .as_ref()
+                .map(|setting| set_to(state, setting).0)
+                .unwrap_or_default(),
             mark("done"),
             mark("marked"),
             cell(&joint.key, "by"),
             cell(&joint.key, "on"),
-            cell(&joint.key, "check_after"),
+            entry
+                .check_after
+                .value()
+                .map(|after| written(&after.figure(Kind::Distance), &manner).shortly())
+                .unwrap_or_default(),
         ]
     });
     let heads = ["page", "done", "marked", "by", "on", "check_after"].map(label);

@@ -5,14 +5,73 @@ use crate::drawings::Plate;
 use crate::drawings::torque::ORDER;
 use crate::pages::tightening::TighteningRecord;
 use crate::route::Route;
-use crate::widgets::{BeforeNowTable, EntryList, EntryRow, Group, ResultTable, SheetPage};
+use crate::widgets::{
+    BeforeNowTable, EntryList, EntryRow, Group, Placing, ResultTable, SheetPage, Spot,
+};
 use crate::words::torque;
+use buildbook::Given;
+use buildbook::sheets::torque::JointEntry;
 use yew::prelude::*;
 
 const ANSWERS: &[&str] = &["torque/next", "torque/left", "torque/setting/*"];
 const PLATES: &[&Plate] = &[&ORDER];
-const WRENCH: &[&str] = &["wrench_low", "wrench_high", "wrench_length"];
-const RESULTS: &[&str] = &["torque/*/*", "torque/stage/*/*"];
+const WRENCH: &[&str] = &["wrench_low", "wrench_high", "wrench_kind", "wrench_length"];
+/// The settings stand in the joints' headings and in the record.
+const RESULTS: &[&str] = &[
+    "torque/stage/*/*",
+    "torque/clamp/*",
+    "torque/least_clamp/*",
+    "torque/share_of_yield/*",
+    "torque/wrench_error/*",
+];
+
+/// A joint: what nearly every one needs, and what its answers call for; the rest behind "More".
+static JOINTS: Placing = Placing {
+    name: "torque/joints",
+    spot: |state, row, field| {
+        let joints = &state.findings.torque.sheet.joints;
+        let joint = joints.iter().find(|joint| joint.key == *row);
+        joint.map_or(Spot::More, |joint| spot(joint, field))
+    },
+    found: |row| Some(format!("torque/setting/{}", row.field())),
+};
+
+fn spot(joint: &JointEntry, field: &str) -> Spot {
+    let chosen = |given: &Given<&'static str>, word: &str| given.value() == Some(&word);
+    let silent = joint.figure.is_blank();
+    let makers_only = ["steering", "brakes", "wheels"]
+        .iter()
+        .any(|purpose| chosen(&joint.purpose, purpose));
+    let open_if = |wanted: bool, blank: bool| match (wanted, blank) {
+        (true, _) => Spot::Open,
+        (false, true) => Spot::Nowhere,
+        (false, false) => Spot::More,
+    };
+    match field {
+        "name" | "purpose" | "fixing" | "figure" | "page" | "stages" | "pattern" => Spot::Open,
+        "bolts" => open_if(chosen(&joint.pattern, "circle"), joint.bolts.is_blank()),
+        "rows" => open_if(chosen(&joint.pattern, "rectangle"), joint.rows.is_blank()),
+        "columns" => open_if(
+            chosen(&joint.pattern, "rectangle"),
+            joint.columns.is_blank(),
+        ),
+        "prevailing" => open_if(
+            chosen(&joint.fixing, "self_locking"),
+            joint.prevailing.is_blank(),
+        ),
+        "extension_angle" if joint.extension.is_blank() => Spot::Nowhere,
+        // Where the manual is silent the thread tells a figure; for what steers and stops nothing but the maker does.
+        "thread" | "grade" if silent && !makers_only => Spot::Open,
+        "thread" | "grade" if makers_only && joint.thread.is_blank() => Spot::Nowhere,
+        "friction_thread" | "friction_head" | "bearing" | "hole" | "shank" | "yield_share"
+        | "method"
+            if joint.thread.is_blank() =>
+        {
+            Spot::Nowhere
+        }
+        _ => Spot::More,
+    }
+}
 
 /// The torque sheet.
 #[component]
@@ -32,7 +91,7 @@ pub fn Torque() -> Html {
         <SheetPage sheet="torque" answers={ANSWERS} plates={PLATES} {below}>
             <a class="key tall tick-key" href={Route::TickOff.fragment()} data-do="tick-off">{ tongue.say(torque::TICK_OFF) }</a>
             <Group id="torque/joints" card={false}>
-                <EntryList list="torque/joints" found="torque/setting" titled={false} />
+                <EntryList list="torque/joints" found="torque/setting" placing={Some(&JOINTS)} titled={false} />
             </Group>
             <Group id="torque/wrench">{ wrench.collect::<Html>() }</Group>
         </SheetPage>

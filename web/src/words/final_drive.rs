@@ -1,52 +1,9 @@
 //! The words of the final-drive sheet.
 
-use super::{Phrase, Subject, list, pair, same, told};
+use super::{Subject, list, pair, same, told};
 
-/// The title of the drawing of the tooth marks.
-pub const MARKS_TITLE: Phrase = same("Tooth marks");
-/// What is to be seen in it.
-pub const MARKS_SAID: Phrase = pair(
-    "A tooth of the crown wheel, drive flank and coast flank, with the marks of the last trial: {0}. {1}",
-    "A tooth of the ring gear, drive flank and coast flank, with the marks of the last trial: {0}. {1}",
-);
-/// The drive flank.
-pub const DRIVE: Phrase = same("Drive");
-/// The coast flank.
-pub const COAST: Phrase = same("Coast");
-/// The small end.
-pub const TOE: Phrase = same("toe");
-/// The large end.
-pub const HEEL: Phrase = same("heel");
-/// The tip.
-pub const FACE: Phrase = same("face");
-/// The root.
-pub const FLANK: Phrase = same("flank");
-/// The heading of where.
-pub const WHERE: Phrase = same("Marks");
-
-/// What the marks ask for.
-pub fn advice(advice: trade::final_drive::Advice) -> Phrase {
-    use trade::final_drive::Advice;
-    match advice {
-        Advice::Good => same("The marks lie well. Nothing is to be changed."),
-        Advice::PinionIn => pair(
-            "First move the pinion towards the crown wheel.",
-            "First move the pinion toward the ring gear.",
-        ),
-        Advice::PinionOut => pair(
-            "First move the pinion away from the crown wheel.",
-            "First move the pinion away from the ring gear.",
-        ),
-        Advice::CrownIn => pair(
-            "Move the crown wheel towards the pinion; backlash falls.",
-            "Move the ring gear toward the pinion; backlash falls.",
-        ),
-        Advice::CrownOut => pair(
-            "Move the crown wheel away from the pinion; backlash grows.",
-            "Move the ring gear away from the pinion; backlash grows.",
-        ),
-    }
-}
+mod drawn;
+pub use drawn::*;
 
 /// The words of the final-drive sheet.
 pub static WORDS: Subject = Subject {
@@ -76,11 +33,18 @@ pub static WORDS: Subject = Subject {
         ("final_drive/shims/*/thickness", same("Thickness")),
         ("final_drive/shims/*/count", same("How many")),
         ("final_drive/preload", same("Turning torque wanted")),
+        ("final_drive/preload_most", same("… at most")),
         ("final_drive/bearings_are", same("For bearings that are")),
         ("final_drive/spacer", same("Spacer")),
-        ("final_drive/flange", same("Flange, across")),
+        (
+            "final_drive/pull_radius",
+            same("Balance hooked on at radius"),
+        ),
+        ("final_drive/flange", same("Flange under a cord, across")),
         ("final_drive/cord", same("Cord, thickness")),
         ("final_drive/pull", same("Pull read while turning")),
+        ("final_drive/preload_trials/*/pack", same("Pack")),
+        ("final_drive/preload_trials/*/pull", same("Pull")),
         ("final_drive/side_drag", same("Drag of the side bearings")),
         ("final_drive/backlash_least", same("Backlash wanted, least")),
         ("final_drive/backlash_most", same("Backlash wanted, most")),
@@ -96,7 +60,14 @@ pub static WORDS: Subject = Subject {
         ("final_drive/run_out_limit", same("Readings may differ by")),
         ("final_drive/pressure_angle", same("Pressure angle")),
         ("final_drive/spiral_angle", same("Spiral angle")),
+        (
+            "final_drive/crown_across",
+            pair("Crown wheel, pitch diameter", "Ring gear, pitch diameter"),
+        ),
         ("final_drive/moved_by", same("Moved by")),
+        ("final_drive/side_shims/*/side", same("Sits on")),
+        ("final_drive/side_shims/*/thickness", same("Thickness")),
+        ("final_drive/side_shims/*/count", same("How many")),
         ("final_drive/adjuster_pitch", same("Adjuster, thread pitch")),
         ("final_drive/notches", same("Adjuster, notches")),
         ("final_drive/trials/*/shim", same("Pinion shim")),
@@ -124,6 +95,7 @@ pub static WORDS: Subject = Subject {
             "final_drive/end_float",
             pair("Half-shafts, end float", "Axle shafts, end play"),
         ),
+        ("final_drive/end_float_least", same("… at least")),
         ("final_drive/end_float_limit", same("… at most")),
         ("final_drive/oil", same("Oil to fill in")),
         ("final_drive/bronze", same("Worm gear with bronze")),
@@ -140,11 +112,33 @@ pub static WORDS: Subject = Subject {
             same("It decides which way a thicker shim moves the pinion."),
         ),
         (
+            "final_drive/crown",
+            same("Blank, the set chosen on Gearing serves."),
+        ),
+        (
             "final_drive/old_mark",
             pair(
-                "In hundredths of a millimetre or thousandths of an inch: 0.05 mm, 2 thou.",
-                "In hundredths of a millimeter or thousandths of an inch: 0.05 mm, 2 thou.",
+                "As it stands there: 5 is 0.05 mm in a metric book, five thou in an inch one. 2 thou is 2 thou anywhere.",
+                "As it stands there: 5 is 0.05 mm in a metric book, five thou in an inch one. 2 thou is 2 thou anywhere.",
             ),
+        ),
+        (
+            "final_drive/new_mark",
+            same("A mark without a sign is a plus."),
+        ),
+        (
+            "final_drive/depth",
+            same(
+                "Of the housing, by a depth micrometer over a bar in the bearings' bores, half the bar added.",
+            ),
+        ),
+        (
+            "final_drive/bearings_are",
+            same("Makers give more for new ones."),
+        ),
+        (
+            "final_drive/crown_across",
+            same("Only where the maker's backlash is not known."),
         ),
         (
             "final_drive/cord",
@@ -179,10 +173,16 @@ pub static WORDS: Subject = Subject {
         ("shims", same("Shims")),
         ("adjusters", same("Adjuster nuts")),
         ("toe", same("Toe")),
+        ("towards_toe", same("Nearer the toe")),
         ("middle", same("Middle")),
+        ("towards_heel", same("Nearer the heel")),
         ("heel", same("Heel")),
-        ("flank", same("Flank")),
-        ("face", same("Face")),
+        ("flank", same("Flank (root)")),
+        ("low", same("Low")),
+        ("high", same("High")),
+        ("face", same("Face (tip)")),
+        ("crown_side", pair("Crown wheel's side", "Ring gear's side")),
+        ("other_side", same("Other side")),
     ],
     groups: &[
         ("final_drive/set", same("The set")),
@@ -203,6 +203,22 @@ pub static WORDS: Subject = Subject {
             list(same("Shims to hand"), same("shim"), same("Shim {0}")),
         ),
         (
+            "final_drive/preload_trials",
+            list(
+                same("Packs tried (shims, or spacer and shims together)"),
+                same("pack"),
+                same("Pack {0}"),
+            ),
+        ),
+        (
+            "final_drive/side_shims",
+            list(
+                same("Shims at the side bearings now"),
+                same("side shim"),
+                same("Side shim {0}"),
+            ),
+        ),
+        (
             "final_drive/readings",
             list(
                 same("Readings round the wheel"),
@@ -217,11 +233,34 @@ pub static WORDS: Subject = Subject {
     ],
     results: &[
         told("final_drive/ratio", same("Ratio")),
+        told(
+            "final_drive/meeting",
+            pair(
+                "Crown wheel turns until the same teeth meet",
+                "Ring gear turns until the same teeth meet",
+            ),
+        ),
         told("final_drive/shim", same("Pinion shim wanted")),
-        told("final_drive/pack", same("Pack from the shims to hand")),
-        told("final_drive/pack_count", same("Shims in the pack")),
+        told(
+            "final_drive/preload_pack_change",
+            same("Preload pack changes by as much"),
+        ),
+        told(
+            "final_drive/pinion_pack",
+            same("Pack from the shims to hand"),
+        ),
+        told("final_drive/pinion_count", same("Shims in the pack")),
         told("final_drive/pull", same("Pull on the balance")),
+        told("final_drive/pull_most", same("Pull at most")),
         told("final_drive/preload", same("Turning torque as pulled")),
+        told(
+            "final_drive/preload_per_shim",
+            same("What 0.01 mm (0.0004 in) more of pack does to it"),
+        ),
+        told(
+            "final_drive/preload_pack",
+            same("Pack for the torque wanted"),
+        ),
         told(
             "final_drive/side_drag",
             same("Side bearings' drag at the pinion"),
@@ -236,6 +275,8 @@ pub static WORDS: Subject = Subject {
             "final_drive/backlash_factor",
             same("Backlash for a unit of move"),
         ),
+        told("final_drive/usual_least", same("Usual backlash, least")),
+        told("final_drive/usual_most", same("Usual backlash, most")),
         told(
             "final_drive/move",
             pair(
@@ -245,11 +286,45 @@ pub static WORDS: Subject = Subject {
         ),
         told(
             "final_drive/notches",
-            same("Notches, one side out, the other in"),
+            pair(
+                "Notches: slacken at the crown wheel, tighten at the other side (minus: reverse)",
+                "Notches: slacken at the ring gear, tighten at the other side (minus: reverse)",
+            ),
         ),
         told(
-            "final_drive/next_shim",
-            same("Next pinion shim by the trend"),
+            "final_drive/backlash_per_notch",
+            same("Backlash by a notch"),
+        ),
+        told(
+            "final_drive/side_pack",
+            pair(
+                "Shims from the crown wheel's side to the other (after a minus: back)",
+                "Shims from the ring gear's side to the other (after a minus: back)",
+            ),
+        ),
+        told("final_drive/side_count", same("Shims that change sides")),
+        told("final_drive/next_shim", same("Next trial: pinion shim")),
+        told(
+            "final_drive/next_moved",
+            pair(
+                "Next trial: crown wheel moved out by",
+                "Next trial: ring gear moved out by",
+            ),
+        ),
+        told(
+            "final_drive/next_backlash",
+            same("Next trial: backlash to expect"),
+        ),
+        told(
+            "final_drive/side_gear_left",
+            same("Side gears: play to the limit"),
+        ),
+        told(
+            "final_drive/end_float_change",
+            pair(
+                "Half-shafts: end float to add (minus: take)",
+                "Axle shafts: end play to add (minus: take)",
+            ),
         ),
     ],
     remarks: &[
@@ -262,6 +337,80 @@ pub static WORDS: Subject = Subject {
         (
             "not_hunting",
             same("The same teeth meet again and again: fit the set on its marks."),
+        ),
+        (
+            "marks_of_set",
+            same(
+                "Enter the matching number, and line up the maker's marks when the set goes together.",
+            ),
+        ),
+        (
+            "set_from_gearing",
+            same(
+                "The set is the one chosen on Gearing: {0}, {1}. Teeth typed here would go before it.",
+            ),
+        ),
+        (
+            "set_differs",
+            same(
+                "{0} is typed here, but {1} is chosen on Gearing ({2}). One of the two is wrong, or the set was changed.",
+            ),
+        ),
+        (
+            "mark_tiny",
+            pair(
+                "The mark was understood as {0}. If it was meant in millimetres, type the unit: 0.03 mm.",
+                "The mark was understood as {0}. If it was meant in millimeters, type the unit: 0.03 mm.",
+            ),
+        ),
+        (
+            "shim_below_nought",
+            same(
+                "A shim of {0} cannot be: look at what a plus means, at where the shim sits and at the measurements.",
+            ),
+        ),
+        (
+            "used_bearings",
+            same(
+                "The figure has to be the one for bearings that have run: new ones take more. Mixed, the maker's advice goes first.",
+            ),
+        ),
+        (
+            "preload_too_low",
+            same("The preload is {0}, less than wanted: the pinion will wander under load."),
+        ),
+        (
+            "pack_far_from_trials",
+            same(
+                "The pack lies further from those tried than they lie apart: try one between before trusting it.",
+            ),
+        ),
+        (
+            "slope_of_trials",
+            same("Backlash changes by {0} for a unit of move, as the trials of this axle show."),
+        ),
+        (
+            "trials_tell_no_slope",
+            same(
+                "The trials give {0} for a unit of move, which is too uncertain; the angles of the teeth serve until they lie further apart.",
+            ),
+        ),
+        (
+            "end_float_too_small",
+            pair(
+                "The half-shafts have {0} of end float, less than they need when warm.",
+                "The axle shafts have {0} of end play, less than they need when warm.",
+            ),
+        ),
+        (
+            "breather_blocked",
+            same("A blocked breather pushes the oil past the seals: clear it before filling."),
+        ),
+        (
+            "run_in_gently",
+            same(
+                "Run in for {0}: light load, no towing, let it cool after the first 20 to 30 minutes; then fresh oil.",
+            ),
         ),
         (
             "crush_sleeve",
@@ -299,13 +448,13 @@ pub static WORDS: Subject = Subject {
         ),
         (
             "side_gear_worn",
-            same("The side gears have more play than they may."),
+            same("The side gears have {0} of play, more than they may."),
         ),
         (
             "end_float_too_great",
             pair(
-                "The half-shafts have more end float than they may.",
-                "The axle shafts have more end play than they may.",
+                "The half-shafts have {0} of end float, more than they may.",
+                "The axle shafts have {0} of end play, more than they may.",
             ),
         ),
         (
@@ -320,8 +469,8 @@ pub static WORDS: Subject = Subject {
         ),
     ],
     plates: &[(
-        "final_drive/marks",
-        same("Enter a trial with its marks to see where they lie and what to move first."),
+        "final_drive/pack",
+        same("Enter what the shim is found by, and the shims to hand, to see the pack."),
     )],
     words: &[],
 };

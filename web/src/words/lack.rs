@@ -84,6 +84,24 @@ fn refused(error: &TradeError) -> Option<(Phrase, Vec<String>)> {
             ),
             Vec::new(),
         ),
+        TradeError::UpsideDown => (
+            same(
+                "The upper figure lies below the lower one: the lower one comes first, as in 0.15 to 0.20.",
+            ),
+            Vec::new(),
+        ),
+        TradeError::UnknownThread => (
+            same(
+                "No thread here is called that. Right ones are M10x1.25, 3/8 UNF, 5/16 BSF and 2 BA.",
+            ),
+            Vec::new(),
+        ),
+        TradeError::UnknownGrade => (
+            same(
+                "No class or grade of this size is called that. Right ones are 8.8, 10.9, grade 5 and R.",
+            ),
+            Vec::new(),
+        ),
         TradeError::MakersFigureOnly => (
             same("Only the vehicle maker's figure serves here."),
             Vec::new(),

@@ -14,6 +14,7 @@ pub static WORDS: Subject = Subject {
     fields: &[
         ("torque/wrench_low", same("Wrench, lowest setting")),
         ("torque/wrench_high", same("Wrench, highest setting")),
+        ("torque/wrench_kind", same("Wrench, kind")),
         ("torque/wrench_length", same("Wrench, grip to square")),
         ("torque/joints/*/name", same("What it is")),
         ("torque/joints/*/purpose", same("What it holds")),
@@ -107,6 +108,10 @@ pub static WORDS: Subject = Subject {
             pair("Adjusting nut, split pin", "Adjusting nut, cotter pin"),
         ),
         ("stretch", same("Stretch bolt")),
+        ("setting", same("Set, gives way")),
+        ("dial", same("Dial or display")),
+        ("beam", same("Bending bar")),
+        ("screwdriver", same("Screwdriver")),
         ("one", same("Single")),
         ("circle", same("On a circle")),
         ("rectangle", same("In a rectangle")),
@@ -134,6 +139,11 @@ pub static WORDS: Subject = Subject {
         told("torque/left", same("Joints still to do")),
         told_of("torque/figure/*", JOINTS, same("Torque at the joint: {0}")),
         told_of("torque/setting/*", JOINTS, same("Set the wrench to: {0}")),
+        told_of(
+            "torque/wrench_error/*",
+            JOINTS,
+            same("Wrench may be out by: {0}"),
+        ),
         told_of("torque/stage/*/*", JOINTS, same("Stage {1} of {0}")),
         told_of("torque/clamp/*", JOINTS, same("Clamp load: {0}")),
         told_of(
@@ -150,7 +160,9 @@ pub static WORDS: Subject = Subject {
     remarks: &[
         (
             "wrench_out_of_range",
-            same("{1}: {0} lies outside what the wrench can hold to. Use another wrench."),
+            same(
+                "{3}: {0} lies outside what the wrench holds to, {1} to {2} (from a fifth of its end). Use another wrench.",
+            ),
         ),
         (
             "makers_figure_only",
@@ -165,8 +177,11 @@ pub static WORDS: Subject = Subject {
             ),
         ),
         (
-            "range_upside_down",
-            same("{0}: the upper figure is below the lower one."),
+            "thread_engagement",
+            pair(
+                "A computed figure needs thread enough: once the diameter in steel, one and a half times in cast iron, twice in aluminium.",
+                "A computed figure needs thread enough: once the diameter in steel, one and a half times in cast iron, twice in aluminum.",
+            ),
         ),
         (
             "never_back_off",
@@ -248,18 +263,35 @@ pub const TICK_OFF: super::Phrase = same("Tick off at the vehicle");
 pub const BACK_TO_ENTRIES: super::Phrase = same("Back to the entries");
 /// Marks the joint done and shows the next.
 pub const DONE_NEXT: super::Phrase = same("Done, next joint");
+/// Marks the last joint done.
+pub const DONE_LAST: super::Phrase = same("Done, that was the last");
 /// Passes over a joint.
 pub const LATER: super::Phrase = same("Later");
+/// The paint across nut and thread is on.
+pub const MARKED: super::Phrase = same("Marked with paint");
 /// All are done.
 pub const ALL_DONE: super::Phrase = same("Every joint is done.");
 /// How far one is: `3 of 12`.
 pub const SO_FAR: super::Phrase = same("{0} of {1} done");
 /// The wrench's setting, as a heading.
 pub const SET_TO: super::Phrase = same("Set the wrench to");
+/// The figure as the manual prints it.
+pub const AS_PRINTED: super::Phrase = same("Printed: {0}");
+/// A figure that was computed here.
+pub const COMPUTED_HERE: super::Phrase = same("Computed, not the maker's");
 /// Stages, as a line.
 pub const IN_STAGES: super::Phrase = same("In stages: {0}");
 /// An angle after the torque.
 pub const THEN_TURN: super::Phrase = same("Then turn by {0}");
+/// What stands on the tick-off page for a left-hand thread.
+pub const LEFT_HAND: super::Phrase = pair(
+    "Left-hand thread: anticlockwise",
+    "Left-hand thread: counterclockwise",
+);
+/// The heading of the joints that are done.
+pub const DONE_SO_FAR: super::Phrase = same("Done so far");
+/// Takes a tick back.
+pub const NOT_DONE: super::Phrase = same("Not done");
 /// The screen is kept on.
 pub const SCREEN_STAYS: super::Phrase = same("The screen stays on while this page is open.");
 /// The screen cannot be kept on.

@@ -2,32 +2,39 @@
 
 use std::rc::Rc;
 
-use measure::{Angle, Force, Kind, Length, Ratio, Tool, Torque, Volume};
+use measure::{Angle, Force, Kind, Length, Ratio, Tool, Torque, Volume, unit};
 
+use super::gearing::GearingFindings;
 use crate::field::{choice, count, number, text, yes_no};
 use crate::{Found, Given, Lack, Read, SheetFindings, sheet};
 
 mod backlash;
+mod closing;
+mod packs;
 mod pinion;
-mod remarks;
+mod preload;
+mod set;
 #[cfg(test)]
 mod tests;
 mod trials;
 
-pub use pinion::Packed;
-pub use trials::Proposal;
+pub use packs::Packed;
+pub use set::Fitted;
+pub use trials::{Proposal, trial_marks};
 
-/// Where marks lie along a tooth.
-pub const ALONG: &[&str] = &["toe", "middle", "heel"];
-/// Where marks lie up a tooth.
-pub const UP: &[&str] = &["flank", "middle", "face"];
+/// Where marks lie along a tooth, from the small end to the large one.
+pub const ALONG: &[&str] = &["toe", "towards_toe", "middle", "towards_heel", "heel"];
+/// Where marks lie up a tooth, from the root to the tip.
+pub const UP: &[&str] = &["flank", "low", "middle", "high", "face"];
+/// The side bearings: behind the crown wheel, and the other one.
+pub const SIDES: &[&str] = &["crown_side", "other_side"];
 
 sheet! {
     /// What is entered of the axle.
     pub struct FinalDriveSheet = "final_drive" {
-        /// Teeth of the crown wheel.
+        /// Teeth of the crown wheel; blank, those of the set that was chosen on the gearing sheet.
         crown: Given<Ratio> = count("z_2").between(10.0, 120.0),
-        /// Teeth of the pinion.
+        /// Teeth of the pinion; blank, those of the set that was chosen on the gearing sheet.
         pinion: Given<Ratio> = count("z_1").between(3.0, 40.0),
         /// The matching number on both, so that the set stays together.
         set_number: Given<Rc<str>> = text(),
@@ -40,10 +47,10 @@ sheet! {
         shim_sits: Given<&'static str> = choice(&["head_to_cone", "behind_cup", "carrier_flange"]),
         /// The shim that was in.
         old_shim: Given<Length> = number("s_0", Kind::Thickness).between(0.0, 0.01).measured_with(Tool::Micrometer),
-        /// The mark on the old head.
-        old_mark: Given<Length> = number("m_0", Kind::Thickness).between(-0.001, 0.001),
+        /// The mark on the old head: a bare number is hundredths of a millimetre, in an inch book thousandths of an inch.
+        old_mark: Given<Length> = number("m_0", Kind::Thickness).in_units(&unit::HUNDREDTH, &unit::THOU, &unit::THOU).between(-0.001, 0.001),
         /// The mark on the new head.
-        new_mark: Given<Length> = number("m_1", Kind::Thickness).between(-0.001, 0.001),
+        new_mark: Given<Length> = number("m_1", Kind::Thickness).in_units(&unit::HUNDREDTH, &unit::THOU, &unit::THOU).between(-0.001, 0.001),
         /// From the crown wheel's axis to the bearing's seat in the housing.
         depth: Given<Length> = number("D", Kind::Thickness).between(0.02, 0.5).measured_with(Tool::Within(0.00003)),
         /// The height of the bearing.
@@ -55,19 +62,25 @@ sheet! {
         /// The shims to hand.
         shims: Vec<ShimEntry>,
 
-        /// The turning torque wanted of the pinion's bearings.
+        /// The turning torque wanted of the pinion's bearings; of a band the least.
         preload: Given<Torque> = number("M_v", Kind::Torque).between(0.05, 20.0),
+        /// The most that it may be, by the maker of axle or bearings.
+        preload_most: Given<Torque> = number("M_max", Kind::Torque).between(0.05, 20.0),
         /// For new or used bearings: the figures differ.
         bearings_are: Given<&'static str> = choice(&["new", "used"]).assumed("new"),
         /// What sets the preload.
         spacer: Given<&'static str> = choice(&["solid", "crush"]).assumed("solid"),
+        /// The radius at which a spring balance is hooked on, where there is no cord.
+        pull_radius: Given<Length> = number("r", Kind::Length).between(0.01, 0.5).measured_with(Tool::Rule),
         /// The flange that a cord is wound on.
         flange: Given<Length> = number("d_f", Kind::Length).between(0.02, 0.4).measured_with(Tool::Caliper),
-        /// The cord's thickness; none with a balance hooked on.
+        /// The cord's thickness.
         cord: Given<Length> = number("d_c", Kind::Length).between(0.0, 0.02).measured_with(Tool::Caliper).assumed("0 mm exact"),
         /// The pull read on the balance while it turns.
         pull: Given<Force> = number("F", Kind::Force).between(0.1, 2_000.0).measured_with(Tool::Share(0.05)),
-        /// What a shim of a given thickness changed, measured: preload per millimetre is then known.
+        /// Packs of the preload that were tried, each with its pull: what a shim more does is then known.
+        preload_trials: Vec<PreloadTrial>,
+        /// The drag of the side bearings, measured at the crown wheel.
         side_drag: Given<Torque> = number("M_s", Kind::Torque).between(0.0, 50.0).measured_with(Tool::Share(0.1)),
 
         /// The least backlash wanted, by the maker.
@@ -86,12 +99,16 @@ sheet! {
         pressure_angle: Given<Angle> = number("α", Kind::Angle).between(0.2, 0.5).assumed("20°"),
         /// The teeth's spiral angle; none for straight teeth.
         spiral_angle: Given<Angle> = number("β", Kind::Angle).between(0.0, 0.95).assumed("35°"),
+        /// The crown wheel's pitch diameter, which tells the usual backlash where the maker's figure is not known.
+        crown_across: Given<Length> = number("d_2", Kind::Length).between(0.05, 0.8).measured_with(Tool::Rule),
         /// How the crown wheel is moved.
         moved_by: Given<&'static str> = choice(&["shims", "adjusters"]).assumed("shims"),
         /// The adjusters' thread pitch.
         adjuster_pitch: Given<Length> = number("P", Kind::Thickness).between(0.5e-3, 5e-3),
         /// The adjusters' notches.
         notches: Given<Ratio> = count("k").between(1.0, 100.0),
+        /// The shims at the side bearings as they are now.
+        side_shims: Vec<SideShim>,
 
         /// The trials, oldest first.
         trials: Vec<TrialEntry>,
@@ -102,6 +119,8 @@ sheet! {
         side_gear_limit: Given<Length> = number("c_max", Kind::Thickness).between(0.0, 0.003),
         /// End float of the half-shafts.
         end_float: Given<Length> = number("x", Kind::Thickness).between(0.0, 0.005).measured_with(Tool::DialGauge),
+        /// The least that it should be.
+        end_float_least: Given<Length> = number("x_min", Kind::Thickness).between(0.0, 0.005),
         /// The most that it may be.
         end_float_limit: Given<Length> = number("x_max", Kind::Thickness).between(0.0, 0.005),
         /// Oil to fill in.
@@ -119,6 +138,22 @@ sheet! {
         thickness: Given<Length> = number("t", Kind::Thickness).between(0.02e-3, 5e-3),
         /// How many there are; blank for as many as wanted.
         count: Given<Ratio> = count("n").between(0.0, 50.0),
+    }
+    /// A pack of the preload that was tried.
+    pub struct PreloadTrial {
+        /// The thickness of the pack, or of spacer and shims together.
+        pack: Given<Length> = number("s", Kind::Thickness).between(0.0, 0.1).measured_with(Tool::Micrometer),
+        /// The pull read while it turned; the torque at the radius above.
+        pull: Given<Force> = number("F", Kind::Force).between(0.1, 2_000.0).measured_with(Tool::Share(0.05)),
+    }
+    /// A shim at a side bearing.
+    pub struct SideShim {
+        /// On which side it sits.
+        side: Given<&'static str> = choice(SIDES),
+        /// Its thickness.
+        thickness: Given<Length> = number("t", Kind::Thickness).between(0.02e-3, 5e-3),
+        /// How many of these there are; blank is one.
+        count: Given<Ratio> = count("n").between(0.0, 50.0).assumed("1"),
     }
     /// A reading of the backlash.
     pub struct ReadingEntry {
@@ -151,9 +186,13 @@ pub struct FinalDriveFindings {
     pub sheet: FinalDriveSheet,
     /// Results, remarks and errors.
     pub found: Found,
+    /// The set in hand: as typed here, or as chosen on the gearing sheet.
+    pub fitted: Option<Fitted>,
     /// The pack for the pinion, from the shims to hand.
     pub pack: Result<Packed, Lack>,
-    /// What the last trial's marks ask for, and the next shim by the trend of all.
+    /// The shims that go from one side bearing to the other, from those that are there.
+    pub side: Option<Result<Packed, Lack>>,
+    /// What the last trial's marks ask for, and what to try next.
     pub proposal: Option<Proposal>,
 }
 
@@ -165,18 +204,24 @@ impl SheetFindings for FinalDriveFindings {
 
 /// What the entries of the final-drive sheet come to.
 #[must_use]
-pub fn findings(read: Read<FinalDriveSheet>) -> FinalDriveFindings {
+pub fn findings(read: Read<FinalDriveSheet>, gearing: &GearingFindings) -> FinalDriveFindings {
     let mut found = Found::of(&read);
     let sheet = read.sheet;
+    let fitted = set::fitted(&sheet, gearing);
+    let teeth = set::Pair::of(&sheet, fitted.as_ref());
+    set::show(&sheet, &teeth, fitted.as_ref(), gearing, &mut found);
     let pack = pinion::show(&sheet, &mut found);
-    pinion::show_preload(&sheet, &mut found);
-    backlash::show(&sheet, &mut found);
-    let proposal = trials::proposal(&sheet, &mut found);
-    remarks::remark(&sheet, &mut found);
+    preload::show(&sheet, &teeth, &mut found);
+    let read = backlash::show(&sheet, &teeth, &mut found);
+    let side = packs::side(&sheet, &read.away, &mut found);
+    let proposal = trials::show(&sheet, &read, &mut found);
+    closing::show(&sheet, &mut found);
     FinalDriveFindings {
         sheet,
         found,
+        fitted,
         pack,
+        side,
         proposal,
     }
 }

@@ -11,6 +11,7 @@ mod joint;
 mod remarks;
 #[cfg(test)]
 mod tests;
+mod wrench;
 
 /// What a joint holds.
 pub const PURPOSES: &[&str] = &["other", "steering", "brakes", "wheels", "spring_u_bolts"];
@@ -25,6 +26,12 @@ pub const FIXINGS: &[&str] = &[
     "stretch",
 ];
 
+/// How a wrench shows or gives its torque.
+pub const WRENCHES: &[&str] = &["setting", "dial", "beam", "screwdriver"];
+
+/// After how long wheel nuts and spring U-bolts are tightened again where nothing else was entered: common practice, 50 to 80 km.
+const AGAIN_AFTER: &str = "80 km";
+
 /// How the bolts of a joint lie.
 pub const PATTERNS: &[&str] = &["one", "circle", "rectangle"];
 
@@ -35,6 +42,8 @@ sheet! {
         wrench_low: Given<Torque> = number("M_lo", Kind::Torque).between(0.1, 2_000.0),
         /// The wrench's highest setting.
         wrench_high: Given<Torque> = number("M_hi", Kind::Torque).between(1.0, 5_000.0),
+        /// How it shows or gives its torque: that decides its permitted error.
+        wrench_kind: Given<&'static str> = choice(WRENCHES).assumed("setting"),
         /// From the middle of the grip to the square.
         wrench_length: Given<Length> = number("L", Kind::Length).between(0.05, 3.0).measured_with(Tool::Rule),
         /// The joints, in the order of work.
@@ -141,6 +150,14 @@ pub struct TorqueFindings {
     pub next: Option<usize>,
 }
 
+impl TorqueFindings {
+    /// The joints that are tightened again on the road, each with the distance after which.
+    pub fn again(&self) -> impl Iterator<Item = (&JointEntry, &Length)> {
+        let joints = self.sheet.joints.iter();
+        joints.filter_map(|joint| Some((joint, joint.check_after.value()?)))
+    }
+}
+
 impl SheetFindings for TorqueFindings {
     fn found(&self) -> &Found {
         &self.found
@@ -151,7 +168,13 @@ impl SheetFindings for TorqueFindings {
 #[must_use]
 pub fn findings(read: Read<TorqueSheet>) -> TorqueFindings {
     let mut found = Found::of(&read);
-    let sheet = read.sheet;
+    let mut sheet = read.sheet;
+    for entry in &mut sheet.joints {
+        if matches!(entry.purpose.value(), Some(&("wheels" | "spring_u_bolts"))) {
+            entry.check_after = found.assume(&entry.check_after, AGAIN_AFTER);
+        }
+    }
+    wrench::check(&sheet, &mut found);
     let joints: Vec<JointFindings> = sheet
         .joints
         .iter()

@@ -14,6 +14,7 @@ pub(super) static LENGTHS: &[&Unit] = &[
     &unit::MILE,
     &unit::THOU,
     &unit::MIL,
+    &unit::HUNDREDTH,
 ];
 pub(super) static AREAS: &[&Unit] = &[
     &unit::SQUARE_METRE,

@@ -123,6 +123,15 @@ pub static THOU: Unit = Unit::new(
     "0.001 in: NIST SP 811 B.6, as mil",
 );
 
+/// Hundredth of a millimetre, `hundredths`: 0.01 mm: SI Brochure table 7.
+pub static HUNDREDTH: Unit = Unit::new(
+    "hundredths",
+    &["hundredths", "hundredth"],
+    1.0e-5,
+    DIMS,
+    "0.01 mm: SI Brochure table 7",
+);
+
 /// Mil, `mil`: 0.001 in: NIST SP 811 B.6.
 pub static MIL: Unit = Unit::new(
     "mil",

@@ -102,41 +102,23 @@ pub fn backlash_factor(pressure: &Angle, spiral: &Angle, ratio: &Ratio) -> Ratio
         .cited(&PITCH_CONE)
 }
 
-/// The slope of recorded trials: backlash against the position of the wheel, by the straight line of least squares.
-/// It beats any formula, since it is this axle's own.
+/// How much the backlash falls for a move of the pinion towards the crown wheel along its own axis: 2 tan α cos δ / cos β.
 ///
-/// # Errors
-/// [`TradeError::TooFew`] with fewer than two different positions.
+/// # Units
+/// Radians in, a pure number out.
 ///
 /// # Source
-/// Least squares of a straight line.
-pub fn slope_of_trials(trials: &[(Length, Length)]) -> Result<Ratio, TradeError> {
-    let count = trials.len() as f64;
-    let positions: Vec<&Length> = trials.iter().map(|(position, _)| position).collect();
-    let mean = |of: Vec<&Length>| Length::sum_of(of) / count;
-    if trials.len() < 2 {
-        return Err(TradeError::TooFew {
-            entry: "trials",
-            least: 2,
-        });
-    }
-    let (mx, my) = (
-        mean(positions),
-        mean(trials.iter().map(|(_, j)| j).collect()),
-    );
-    let products: Vec<_> = trials.iter().map(|(x, j)| (x - &mx) * (j - &my)).collect();
-    let squares: Vec<_> = trials.iter().map(|(x, _)| (x - &mx).squared()).collect();
-    let (above, below) = (
-        measure::Area::sum_of(&products),
-        measure::Area::sum_of(&squares),
-    );
-    if below.value() < 1e-14 {
-        return Err(TradeError::TooFew {
-            entry: "trials at different positions",
-            least: 2,
-        });
-    }
-    Ok((above / below).called("k").of_kind(Kind::Ratio))
+/// Pitch cone geometry, as for the crown wheel, with the pinion's cone.
+///
+/// # Example
+/// 20°, 35° of spiral, 41/10: 0.2106.
+#[must_use]
+pub fn pinion_factor(pressure: &Angle, spiral: &Angle, ratio: &Ratio) -> Ratio {
+    let cone = ratio.atan().called("δ").of_kind(Kind::Angle);
+    (pressure.tan() * cone.cos() / spiral.cos() * 2.0)
+        .called("kp")
+        .of_kind(Kind::Ratio)
+        .cited(&PITCH_CONE)
 }
 
 /// How the crown wheel is to be moved.
@@ -211,6 +193,36 @@ pub fn notches_for(away: &Length, pitch: &Length, notches: &Ratio) -> Result<Rat
     Ok((away / pitch * notches)
         .called("notches")
         .of_kind(Kind::Ratio))
+}
+
+/// What one notch of the side adjusters does to the backlash: thread pitch / notches × factor.
+///
+/// # Units
+/// Metres.
+///
+/// # Errors
+/// [`TradeError::OutOfRange`] without pitch or notches.
+///
+/// # Source
+/// Definition of the pitch, and pitch cone geometry.
+///
+/// # Example
+/// 2 mm, 24 notches, 0.84: 0.07 mm.
+pub fn backlash_of_a_notch(
+    pitch: &Length,
+    notches: &Ratio,
+    factor: &Ratio,
+) -> Result<Length, TradeError> {
+    if pitch.value() <= 0.0 || notches.value() < 1.0 {
+        return Err(TradeError::OutOfRange {
+            entry: "adjuster",
+            lowest: 1.0,
+            highest: 100.0,
+        });
+    }
+    Ok((pitch / notches * factor)
+        .called("jn")
+        .of_kind(Kind::Thickness))
 }
 
 const INCH: f64 = 0.0254;

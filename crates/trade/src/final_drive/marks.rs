@@ -1,21 +1,16 @@
-//! Reading the tooth marks, and the next trial from those made.
-
-/// Which flank carries the marks.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Flank {
-    /// The convex flank that drives.
-    Drive,
-    /// The concave flank on the overrun.
-    Coast,
-}
+//! Reading the tooth marks: what to change first, and by how much.
 
 /// Where the marks lie along the tooth.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Lengthwise {
     /// At the inner, small end.
     Toe,
-    /// In the middle, or a little towards the toe, as an unloaded set should show.
+    /// Between the toe and the middle: right for an unloaded set, since the load moves the marks towards the heel.
+    TowardsToe,
+    /// In the middle.
     Middle,
+    /// Between the middle and the heel.
+    TowardsHeel,
     /// At the outer, large end.
     Heel,
 }
@@ -23,20 +18,24 @@ pub enum Lengthwise {
 /// Where the marks lie up the tooth.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Height {
-    /// Low, towards the root: called flank.
+    /// At the root: called flank.
     Flank,
+    /// Between the root and the middle.
+    Low,
     /// In the middle.
     Middle,
-    /// High, towards the tip: called face.
+    /// Between the middle and the tip.
+    High,
+    /// At the tip: called face.
     Face,
 }
 
 /// The marks of a trial on the crown wheel.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct TrialMark {
-    /// Along the drive flank.
+    /// Along the drive flank, the convex one.
     pub drive: Lengthwise,
-    /// Along the coast flank.
+    /// Along the coast flank, the concave one.
     pub coast: Lengthwise,
     /// Up the tooth.
     pub height: Height,
@@ -57,6 +56,39 @@ pub enum Advice {
     CrownOut,
 }
 
+impl Lengthwise {
+    /// The place along the tooth as a number: the toe is minus one, the heel plus one.
+    #[must_use]
+    pub fn number(self) -> f64 {
+        match self {
+            Self::Toe => -1.0,
+            Self::TowardsToe => -0.5,
+            Self::Middle => 0.0,
+            Self::TowardsHeel => 0.5,
+            Self::Heel => 1.0,
+        }
+    }
+
+    /// Where unloaded marks may lie: in the middle, or from there to the toe.
+    fn good(self) -> bool {
+        matches!(self, Self::Middle | Self::TowardsToe)
+    }
+}
+
+impl Height {
+    /// The height as a number: low below nothing, high above.
+    #[must_use]
+    pub fn number(self) -> f64 {
+        match self {
+            Self::Flank => -1.0,
+            Self::Low => -0.5,
+            Self::Middle => 0.0,
+            Self::High => 0.5,
+            Self::Face => 1.0,
+        }
+    }
+}
+
 /// What to change first for the marks seen: height tells of the pinion; the same end on both flanks tells of the crown
 /// wheel; opposite ends on drive and coast tell of the pinion.
 ///
@@ -65,55 +97,32 @@ pub enum Advice {
 /// matters, and the gear maker's guide comes first.
 #[must_use]
 pub fn advice(marks: TrialMark) -> Advice {
-    match (marks.height, marks.drive, marks.coast) {
-        (Height::Face, _, _) => Advice::PinionIn,
-        (Height::Flank, _, _) => Advice::PinionOut,
-        (_, Lengthwise::Heel, Lengthwise::Heel) => Advice::CrownIn,
-        (_, Lengthwise::Toe, Lengthwise::Toe) => Advice::CrownOut,
-        (_, Lengthwise::Heel, Lengthwise::Toe) => Advice::PinionIn,
-        (_, Lengthwise::Toe, Lengthwise::Heel) => Advice::PinionOut,
-        (_, Lengthwise::Heel, Lengthwise::Middle) | (_, Lengthwise::Middle, Lengthwise::Heel) => {
-            Advice::CrownIn
-        }
-        (_, Lengthwise::Toe, Lengthwise::Middle) | (_, Lengthwise::Middle, Lengthwise::Toe) => {
-            Advice::CrownOut
-        }
-        (_, Lengthwise::Middle, Lengthwise::Middle) => Advice::Good,
+    let (drive, coast) = (marks.drive.number(), marks.coast.number());
+    let (same, opposite) = (drive + coast, drive - coast);
+    match marks.height {
+        Height::Face | Height::High => Advice::PinionIn,
+        Height::Flank | Height::Low => Advice::PinionOut,
+        Height::Middle if marks.drive.good() && marks.coast.good() => Advice::Good,
+        Height::Middle if same.abs() >= opposite.abs() && same > 0.0 => Advice::CrownIn,
+        Height::Middle if same.abs() >= opposite.abs() => Advice::CrownOut,
+        Height::Middle if opposite > 0.0 => Advice::PinionIn,
+        Height::Middle => Advice::PinionOut,
     }
 }
 
-impl Height {
-    /// The height as a number: low below nothing, high above.
-    fn number(self) -> f64 {
-        match self {
-            Self::Flank => -1.0,
-            Self::Middle => 0.0,
-            Self::Face => 1.0,
-        }
-    }
-}
-
-/// The next pinion shim (metres) from the trials made so far, each a shim and the height of its marks: where the straight
-/// line of least squares through them crosses the middle. None with fewer than two trials of different shims and heights.
+/// How far to move at a first step, metres: a tenth of a millimetre where the marks lie at an edge of the tooth, half of that
+/// where they lie part of the way; nothing where they are good.
 ///
 /// # Source
-/// Least squares of a straight line; that marks move evenly with the shim is common practice, no source.
+/// Common practice, no source. From the second trial on the trend of the axle itself is better.
 #[must_use]
-pub fn next_shim(trials: &[(f64, Height)]) -> Option<f64> {
-    let count = trials.len() as f64;
-    let (mx, my) = (
-        trials.iter().map(|(shim, _)| shim).sum::<f64>() / count,
-        trials
-            .iter()
-            .map(|(_, height)| height.number())
-            .sum::<f64>()
-            / count,
-    );
-    let above: f64 = trials
-        .iter()
-        .map(|(shim, height)| (shim - mx) * (height.number() - my))
-        .sum();
-    let below: f64 = trials.iter().map(|(shim, _)| (shim - mx).powi(2)).sum();
-    let slope = above / below;
-    (slope.is_finite() && slope != 0.0).then_some(mx - my / slope)
+pub fn first_step(marks: TrialMark) -> f64 {
+    let along = marks.drive.number().abs().max(marks.coast.number().abs());
+    match advice(marks) {
+        Advice::Good => 0.0,
+        Advice::PinionIn | Advice::PinionOut if marks.height != Height::Middle => {
+            1e-4 * marks.height.number().abs()
+        }
+        _ => 1e-4 * along,
+    }
 }

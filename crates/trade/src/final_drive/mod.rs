@@ -5,12 +5,16 @@ mod marks;
 mod pinion;
 mod preload;
 mod shims;
+mod trend;
 
 pub use backlash::{
-    Adjustment, Backlash, agma_backlash, backlash_factor, backlash_readings, crown_move,
-    notches_for, slope_of_trials,
+    Adjustment, Backlash, agma_backlash, backlash_factor, backlash_of_a_notch, backlash_readings,
+    crown_move, notches_for, pinion_factor,
 };
-pub use marks::{Advice, Flank, Height, Lengthwise, TrialMark, advice, next_shim};
+pub use marks::{Advice, Height, Lengthwise, TrialMark, advice, first_step};
 pub use pinion::{MarkSense, ShimPlace, preload_pack_change, shim_by_depth, shim_by_marks};
 pub use preload::{cord_radius, pull_for_torque, side_drag};
 pub use shims::{Pack, Shim, shim_pack};
+pub use trend::{
+    next_shim, pack_for_preload, slope_of_trials, torque_for_thickness, without_pinion,
+};

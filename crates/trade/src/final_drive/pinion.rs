@@ -30,7 +30,8 @@ pub enum ShimPlace {
 
 impl ShimPlace {
     /// Plus one where a thicker shim moves the pinion in, minus one where it moves it out.
-    fn inward(self) -> f64 {
+    #[must_use]
+    pub fn inward(self) -> f64 {
         match self {
             Self::HeadToCone | Self::BehindCup => 1.0,
             Self::CarrierFlange => -1.0,

@@ -15,4 +15,6 @@ pub use preload::{Friction, Head, Joint, Purpose, Scatter, Tightening, clamp_loa
 pub use sizes::{ThreadSize, size, sizes};
 pub use strength::{Grade, grade, grades};
 pub use thread::{Form, Thread};
-pub use wrench::{WrenchClass, extension_setting, in_range, stages, with_prevailing};
+pub use wrench::{
+    WrenchClass, WrenchKind, extension_setting, in_range, stages, with_prevailing, wrench_error,
+};

@@ -1,6 +1,6 @@
 //! The wrench: settings with an extension, its range and class, stages, prevailing torque.
 
-use measure::{Angle, Held, Kind, Length, Source, Torque};
+use measure::{Angle, Held, Kind, Length, Ratio, Source, Torque};
 
 use crate::TradeError;
 
@@ -8,6 +8,12 @@ static LEVER: Source = Source {
     title: "Statics: the lever of a torque wrench with an extension",
     place: "setting = T L / (L + A cos a)",
     held: Held::Seen,
+};
+
+static ISO_6789: Source = Source {
+    title: "ISO 6789-1:2017, Hand torque tools",
+    place: "permissible deviation by type and class",
+    held: Held::Memory,
 };
 
 /// The setting of a wrench that carries an extension at an angle: T L / (L + A cos a); in line at nothing, none at a right angle.
@@ -51,9 +57,24 @@ pub fn extension_setting(
     Ok(setting.called("Ms").of_kind(Kind::Torque).cited(&LEVER))
 }
 
-/// The error class of a wrench: ISO 6789-1, from memory: 4 % above 10 N·m (6 % up to it) for setting wrenches.
+/// How a wrench shows or gives its torque, by the types and classes of ISO 6789-1.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WrenchKind {
+    /// Set beforehand, gives way with a click (type II, classes A to C).
+    Setting,
+    /// With a dial, scale or display in a stiff body (type I, classes B and C).
+    Dial,
+    /// A bar that bends or twists beside a pointer (type I, class A).
+    Beam,
+    /// A screwdriver with a scale or a setting (type I, class D; type II, classes D and F).
+    Screwdriver,
+}
+
+/// A torque wrench: its kind and the ends of its scale.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct WrenchClass {
+    /// How it works.
+    pub kind: WrenchKind,
     /// The lowest setting on its scale, newton metres.
     pub lowest: f64,
     /// The highest.
@@ -61,11 +82,35 @@ pub struct WrenchClass {
 }
 
 impl WrenchClass {
-    /// The permitted error at a setting, as a share.
+    /// The permitted error at any setting, as a share: 6 % for bending bars, screwdrivers and whatever reaches 10 N·m at
+    /// most, 4 % for the others.
+    ///
+    /// # Source
+    /// ISO 6789-1:2017, tables of permissible deviation by type and class, from memory.
     #[must_use]
     pub fn error(self) -> f64 {
-        if self.highest <= 10.0 { 0.06 } else { 0.04 }
+        match self.kind {
+            WrenchKind::Beam | WrenchKind::Screwdriver => 0.06,
+            WrenchKind::Setting | WrenchKind::Dial if self.highest <= 10.0 => 0.06,
+            WrenchKind::Setting | WrenchKind::Dial => 0.04,
+        }
     }
+}
+
+/// How far the torque may be from the setting: the setting times the permitted error of the wrench's class.
+///
+/// # Units
+/// Newton metres.
+///
+/// # Source
+/// ISO 6789-1:2017, from memory.
+///
+/// # Example
+/// 100 N·m on a setting wrench: 4 N·m.
+#[must_use]
+pub fn wrench_error(setting: &Torque, wrench: WrenchClass) -> Torque {
+    let share = Ratio::constant("e", wrench.error(), Kind::Percent, &ISO_6789);
+    (setting * share).called("ΔM").of_kind(Kind::Torque)
 }
 
 /// Refuses a setting outside the wrench's range, or in its lowest fifth where few wrenches hold their class.

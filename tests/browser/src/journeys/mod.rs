@@ -4,6 +4,7 @@ use std::pin::Pin;
 
 use crate::{Machine, Outcome};
 
+mod axle;
 mod costs;
 mod gearing;
 mod handover;
@@ -47,6 +48,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
         costs::CASES,
         versions::CASES,
         quick_answers::CASES,
+        axle::CASES,
         whole_job::CASES,
         handover::CASES,
         keeping::CASES,

@@ -133,11 +133,15 @@ async fn the_example_book_is_sound_on_every_page_and_screen(machine: &Machine) -
     journey.open("").await?;
     journey.page_is_sound().await?;
     journey.tap("example").await?;
-    let pages =
-        SHEETS
-            .iter()
-            .map(|sheet| sheet.route)
-            .chain(["#/", "#/books", "#/settings", "#/pack"]);
+    let pages = SHEETS.iter().map(|sheet| sheet.route).chain([
+        "#/final_drive",
+        "#/torque",
+        "#/tick-off",
+        "#/",
+        "#/books",
+        "#/settings",
+        "#/pack",
+    ]);
     let mut wrong = Vec::new();
     for route in pages {
         for (name, device) in [

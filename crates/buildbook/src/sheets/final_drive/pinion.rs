@@ -1,60 +1,68 @@
-//! The ratio set, the pinion's shim and pack, and the preload of its bearings.
+//! The pinion's position: the shim that is wanted, and the pack for it.
 
 use ::trade::final_drive as trade;
-use measure::{Kind, Length, Ratio};
+use measure::{Kind, Length};
 
-use super::FinalDriveSheet;
-use crate::{All, Found, Key, Lack, Rank, Remark};
+use super::packs::{self, Packed};
+use super::{FinalDriveSheet, Given};
+use crate::{All, Found, Lack, Rank, Remark};
 
-/// A pack of shims: how many of which, by their rows.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Packed {
-    /// Rows of the shims used, and how many of each.
-    pub shims: Vec<(Key, usize)>,
-    /// What they come to, metres.
-    pub thickness: f64,
-}
+/// Less than this (metres) is on no pinion's head: hundredths are whole.
+const FINEST_MARK: f64 = 4e-6;
 
-/// Puts in the ratio, the shim wanted and the pack.
+/// Puts in the shim wanted, the pack, and what changes behind the bearing's cup.
 pub(super) fn show(sheet: &FinalDriveSheet, found: &mut Found) -> Result<Packed, Lack> {
-    let ratio = ratio(sheet);
-    found.show("final_drive/ratio", Kind::Ratio, &ratio);
     let shim = shim(sheet);
     found.headline("final_drive/shim", Kind::Thickness, &shim);
-    let pack = shim.and_then(|shim| packed(sheet, &shim));
-    let thickness = pack
-        .as_ref()
-        .map(|pack| Length::exact(pack.thickness))
-        .map_err(Clone::clone);
-    found.show("final_drive/pack", Kind::Thickness, &thickness);
-    let count = pack
-        .as_ref()
-        .map_err(Clone::clone)
-        .map(|pack| Ratio::exact(pack.shims.iter().map(|(_, count)| *count).sum::<usize>() as f64));
-    found.show("final_drive/pack_count", Kind::Count, &count);
+    if place(sheet) == Ok(trade::ShimPlace::BehindCup) && !sheet.old_shim.is_blank() {
+        let change = (shim.clone(), sheet.old_shim.ask())
+            .all()
+            .map(|(new, old)| {
+                let change = (new - old).of_kind(Kind::Thickness);
+                trade::preload_pack_change(&change, trade::ShimPlace::BehindCup).called("Δs")
+            });
+        found.show("final_drive/preload_pack_change", Kind::Thickness, &change);
+    }
+    for mark in [&sheet.old_mark, &sheet.new_mark] {
+        tiny(mark, found);
+    }
+    if let Ok(shim) = &shim
+        && shim.value() < 0.0
+    {
+        let remark = Remark::new(Rank::Warning, "shim_below_nought");
+        found.remark(remark.with(shim.figure(Kind::Thickness)));
+    }
+    let pack = shim.and_then(|shim| packs::pinion(sheet, &shim));
+    packs::put(found, "pinion", &pack);
     pack
 }
 
-/// Crown wheel's teeth over pinion's: exact.
-pub(super) fn ratio(sheet: &FinalDriveSheet) -> Result<Ratio, Lack> {
-    let (crown, pinion) = (sheet.crown.ask(), sheet.pinion.ask()).all()?;
-    Ok((crown / pinion).called("i").of_kind(Kind::Ratio))
+/// A mark of a fraction of a hundredth was meant in another unit.
+fn tiny(mark: &Given<Length>, found: &mut Found) {
+    if let Some(value) = mark.value()
+        && value.value() != 0.0
+        && value.value().abs() < FINEST_MARK
+    {
+        let remark = Remark::new(Rank::Warning, "mark_tiny").at(mark.key().clone());
+        found.remark(remark.with(value.figure(Kind::Film)));
+    }
+}
+
+/// Where the shim sits.
+pub(super) fn place(sheet: &FinalDriveSheet) -> Result<trade::ShimPlace, Lack> {
+    sheet.shim_sits.ask().map(|sits| match *sits {
+        "behind_cup" => trade::ShimPlace::BehindCup,
+        "carrier_flange" => trade::ShimPlace::CarrierFlange,
+        _ => trade::ShimPlace::HeadToCone,
+    })
 }
 
 fn shim(sheet: &FinalDriveSheet) -> Result<Length, Lack> {
-    let (plus, sits) = (sheet.plus_means.ask(), sheet.shim_sits.ask());
-    let flags = (plus, sits).all().map(|(plus, sits)| {
-        let sense = match *plus {
-            "nearer" => trade::MarkSense::PlusIsNearer,
-            _ => trade::MarkSense::PlusIsFurther,
-        };
-        let place = match *sits {
-            "behind_cup" => trade::ShimPlace::BehindCup,
-            "carrier_flange" => trade::ShimPlace::CarrierFlange,
-            _ => trade::ShimPlace::HeadToCone,
-        };
-        (sense, place)
+    let sense = sheet.plus_means.ask().map(|plus| match *plus {
+        "nearer" => trade::MarkSense::PlusIsNearer,
+        _ => trade::MarkSense::PlusIsFurther,
     });
+    let flags = (sense, place(sheet)).all();
     if sheet.depth_by.value() == Some(&"depth") {
         let (depth, bearing, nominal, mark, (sense, place)) = (
             sheet.depth.ask(),
@@ -76,61 +84,4 @@ fn shim(sheet: &FinalDriveSheet) -> Result<Length, Lack> {
     )
         .all()?;
     Ok(trade::shim_by_marks(old, old_mark, new_mark, sense, place))
-}
-
-fn packed(sheet: &FinalDriveSheet, shim: &Length) -> Result<Packed, Lack> {
-    let within = sheet.pack_within.ask()?;
-    let rows: Vec<_> = sheet
-        .shims
-        .iter()
-        .filter(|row| row.thickness.value().is_some())
-        .collect();
-    if rows.is_empty() {
-        return Err(Lack::Needs(vec![Key::from(
-            "final_drive/shims/1/thickness",
-        )]));
-    }
-    let to_hand: Vec<trade::Shim> = rows
-        .iter()
-        .filter_map(|row| {
-            Some(trade::Shim {
-                thickness: row.thickness.value()?.value(),
-                count: row.count.value().map(|count| count.value() as usize),
-            })
-        })
-        .collect();
-    let pack = trade::shim_pack(shim.value(), within.value(), &to_hand)?;
-    let used = rows
-        .iter()
-        .zip(&pack.of_each)
-        .filter(|(_, count)| **count > 0);
-    Ok(Packed {
-        shims: used.map(|(row, count)| (row.key.clone(), *count)).collect(),
-        thickness: pack.thickness,
-    })
-}
-
-/// Puts in the pull for the wanted preload, and the torque behind a pull that was read.
-pub(super) fn show_preload(sheet: &FinalDriveSheet, found: &mut Found) {
-    let radius = (sheet.flange.ask(), sheet.cord.ask())
-        .all()
-        .map(|(flange, cord)| trade::cord_radius(flange, cord));
-    let pull = (sheet.preload.ask(), radius.clone())
-        .all()
-        .and_then(|(preload, radius)| Ok(trade::pull_for_torque(preload, &radius)?));
-    found.show("final_drive/pull", Kind::Force, &pull);
-    let measured = (sheet.pull.ask(), radius)
-        .all()
-        .map(|(pull, radius)| (pull * radius).called("M").of_kind(Kind::Torque));
-    if let (Ok(measured), Some(wanted)) = (&measured, sheet.preload.value())
-        && measured.standing(wanted) == measure::Standing::Above
-    {
-        let remark = Remark::new(Rank::Warning, "preload_too_high").at(sheet.pull.key().clone());
-        found.remark(remark.with(measured.figure(Kind::Torque)));
-    }
-    found.show("final_drive/preload", Kind::Torque, &measured);
-    let drag = (sheet.side_drag.ask(), ratio(sheet))
-        .all()
-        .map(|(drag, ratio)| trade::side_drag(drag, &ratio));
-    found.show("final_drive/side_drag", Kind::Torque, &drag);
 }

@@ -2,11 +2,12 @@
 
 use std::rc::Rc;
 
+use ::trade::TradeError;
 use ::trade::torque as trade;
 use measure::{Force, Kind, Length, Ratio, Torque, unit};
 
-use super::{JointEntry, JointFindings, TorqueSheet};
-use crate::{All, Found, Lack, Rank, Remark};
+use super::{JointEntry, JointFindings, TorqueSheet, wrench};
+use crate::{All, BookError, Found, Key, Lack, Rank, Remark};
 
 /// Reckons a joint and puts its results in: `torque/figure/<id>`, `torque/setting/<id>` and so on.
 pub(super) fn findings(
@@ -16,25 +17,30 @@ pub(super) fn findings(
 ) -> JointFindings {
     let id = entry.id().to_owned();
     let computed = entry.figure.is_blank() && !entry.thread.is_blank();
-    let joint = (!entry.thread.is_blank()).then(|| joint(entry));
+    let joint = (!entry.thread.is_blank()).then(|| joint(entry, found));
     let tightened = joint.as_ref().filter(|_| computed).map(|joint| {
+        if purpose(entry) != trade::Purpose::Other {
+            // Whatever else is missing: nothing that is entered would make it right to compute this one.
+            return Err(Lack::Refused(TradeError::MakersFigureOnly));
+        }
         joint
             .clone()
             .and_then(|joint| Ok(trade::tightening(&joint)?))
     });
     let torque = match &tightened {
         Some(tightened) => tightened.clone().map(|tightened| tightened.torque),
-        None => entry.figure.ask().cloned(),
+        None => printed(entry, found),
     };
-    let clamp = clamp_loads(entry, joint.as_ref(), tightened.as_ref());
-    let setting = setting(entry, sheet, &torque);
+    let clamp = clamp_loads(&torque, joint.as_ref(), tightened.as_ref());
+    let setting = wrench::setting(entry, sheet, &torque);
     let stages = match (&setting, entry.stages.value()) {
         (Ok(setting), Some(count)) => trade::stages(setting, count.value() as usize),
         _ => Vec::new(),
     };
     found.show(format!("torque/figure/{id}"), Kind::Torque, &torque);
     found.show(format!("torque/setting/{id}"), Kind::Torque, &setting);
-    for (place, stage) in stages.iter().enumerate() {
+    let split = stages.iter().enumerate().filter(|_| stages.len() > 1);
+    for (place, stage) in split {
         found.show(
             format!("torque/stage/{id}/{}", place + 1),
             Kind::Torque,
@@ -70,13 +76,47 @@ pub(super) fn findings(
     }
 }
 
-/// The joint as the calculation takes it.
-fn joint(entry: &JointEntry) -> Result<trade::Joint, Lack> {
-    let (name, grade_name) = (entry.thread.ask(), entry.grade.ask()).all()?;
-    let size = trade::size(name).ok_or_else(|| Lack::Entry(entry.thread.key().clone()))?;
+/// The maker's figure; of a range its middle, so that the wrench's error stays within the range on either side.
+fn printed(entry: &JointEntry, found: &mut Found) -> Result<Torque, Lack> {
+    let low = entry.figure.ask()?;
+    if entry.figure_to.is_blank() {
+        return Ok(low.clone());
+    }
+    let high = entry.figure_to.ask()?;
+    if high.value() < low.value() {
+        let key = entry.figure_to.key().clone();
+        found
+            .errors
+            .push((key.clone(), BookError::Trade(TradeError::UpsideDown)));
+        return Err(Lack::Entry(key));
+    }
+    Ok(((low + high) / 2.0).called("M").of_kind(Kind::Torque))
+}
+
+fn purpose(entry: &JointEntry) -> trade::Purpose {
+    match entry.purpose.value().copied() {
+        Some("steering") => trade::Purpose::Steering,
+        Some("brakes") => trade::Purpose::Brakes,
+        Some("wheels") => trade::Purpose::Wheels,
+        _ => trade::Purpose::Other,
+    }
+}
+
+/// The joint as the calculation takes it. A thread or class that nobody knows is told at its field.
+fn joint(entry: &JointEntry, found: &mut Found) -> Result<trade::Joint, Lack> {
+    let mut unknown = |key: &Key, why| {
+        found.errors.push((key.clone(), BookError::Trade(why)));
+        Lack::Entry(key.clone())
+    };
+    let size = entry.thread.value().map(|name| {
+        trade::size(name).ok_or_else(|| unknown(entry.thread.key(), TradeError::UnknownThread))
+    });
+    let size = size.transpose()?;
+    let (_, grade_name) = (entry.thread.ask(), entry.grade.ask()).all()?;
+    let size = size.ok_or_else(|| Lack::Entry(entry.thread.key().clone()))?;
     let thread = size.thread();
     let grade = trade::grade(grade_name, &thread.major)
-        .ok_or_else(|| Lack::Entry(entry.grade.key().clone()))?;
+        .ok_or_else(|| unknown(entry.grade.key(), TradeError::UnknownGrade))?;
     let (thread_friction, head_friction, use_of_yield) = (
         entry.friction_thread.ask().cloned(),
         entry.friction_head.ask().cloned(),
@@ -84,12 +124,7 @@ fn joint(entry: &JointEntry) -> Result<trade::Joint, Lack> {
     )
         .all()?;
     Ok(trade::Joint {
-        purpose: match entry.purpose.value().copied() {
-            Some("steering") => trade::Purpose::Steering,
-            Some("brakes") => trade::Purpose::Brakes,
-            Some("wheels") => trade::Purpose::Wheels,
-            _ => trade::Purpose::Other,
-        },
+        purpose: purpose(entry),
         grade,
         friction: trade::Friction {
             thread: thread_friction,
@@ -131,45 +166,21 @@ fn head(entry: &JointEntry, size: &trade::ThreadSize, major: &Length) -> Result<
 }
 
 fn clamp_loads(
-    entry: &JointEntry,
+    torque: &Result<Torque, Lack>,
     joint: Option<&Result<trade::Joint, Lack>>,
     tightened: Option<&Result<trade::Tightening, Lack>>,
 ) -> Option<[Force; 2]> {
     if let Some(Ok(tightened)) = tightened {
         return Some([tightened.clamp.clone(), tightened.least_clamp.clone()]);
     }
-    let (Some(Ok(joint)), Some(figure)) = (joint, entry.figure.value()) else {
+    let (Some(Ok(joint)), Ok(torque)) = (joint, torque) else {
         return None;
     };
-    let clamp = trade::clamp_load_of(figure, joint);
+    let clamp = trade::clamp_load_of(torque, joint);
     let least = (&clamp * (1.0 - joint.scatter.share()))
         .called("Fmin")
         .of_kind(Kind::Force);
     Some([clamp, least])
-}
-
-/// The wrench's setting: figure, what the nut takes by itself, and what the extension changes.
-fn setting(
-    entry: &JointEntry,
-    sheet: &TorqueSheet,
-    torque: &Result<Torque, Lack>,
-) -> Result<Torque, Lack> {
-    let mut setting = torque.clone()?;
-    if let Some(prevailing) = entry.prevailing.value() {
-        setting = trade::with_prevailing(&setting, prevailing);
-    }
-    if entry.extension.is_blank() {
-        return Ok(setting);
-    }
-    let (wrench, extension, angle) = (
-        sheet.wrench_length.ask(),
-        entry.extension.ask(),
-        entry.extension_angle.ask(),
-    )
-        .all()?;
-    Ok(trade::extension_setting(
-        &setting, wrench, extension, angle,
-    )?)
 }
 
 /// The order of the bolts, by their places from 1.
@@ -200,21 +211,11 @@ fn remark(
         Some(name) => remark.naming(Rc::clone(name)),
         None => remark,
     };
-    if let (Ok(setting), Some(low), Some(high)) =
-        (setting, sheet.wrench_low.value(), sheet.wrench_high.value())
-    {
-        let wrench = trade::WrenchClass {
-            lowest: low.value(),
-            highest: high.value(),
-        };
-        if trade::in_range(setting, wrench).is_err() {
-            let remark =
-                Remark::new(Rank::Warning, "wrench_out_of_range").at(entry.figure.key().clone());
-            found.remark(named(remark.with(setting.figure(Kind::Torque))));
-        }
+    if let Some(remark) = wrench::judge(entry, sheet, setting, found) {
+        found.remark(named(remark));
     }
     match tightened {
-        Some(Err(Lack::Refused(::trade::TradeError::MakersFigureOnly))) => {
+        Some(Err(Lack::Refused(TradeError::MakersFigureOnly))) => {
             found.remark(named(
                 Remark::new(Rank::Danger, "makers_figure_only").at(entry.figure.key().clone()),
             ));
@@ -225,13 +226,6 @@ fn remark(
             ));
         }
         _ => {}
-    }
-    if let (Some(low), Some(high)) = (entry.figure.value(), entry.figure_to.value())
-        && high.value() < low.value()
-    {
-        found.remark(named(
-            Remark::new(Rank::Warning, "range_upside_down").at(entry.figure_to.key().clone()),
-        ));
     }
     let fact = match entry.fixing.value().copied() {
         Some("clamping_castle") => Some((Rank::Warning, "never_back_off")),

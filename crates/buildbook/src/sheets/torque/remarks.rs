@@ -20,6 +20,10 @@ pub(super) fn remark(found: &mut Found, sheet: &TorqueSheet) {
     if any("spring_u_bolts") {
         found.remark(Remark::standing(Rank::Warning, "u_bolts_new_and_again"));
     }
+    let silent = |joint: &super::JointEntry| joint.figure.is_blank() && !joint.thread.is_blank();
+    if sheet.joints.iter().any(silent) {
+        found.remark(Remark::standing(Rank::Caution, "thread_engagement"));
+    }
     if !sheet.joints.is_empty() {
         found.remark(Remark::standing(Rank::Remark, "clean_threads"));
     }

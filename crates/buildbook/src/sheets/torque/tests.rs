@@ -1,8 +1,9 @@
 //! The torque sheet from typed entries.
 
 use crate::sheets::torque::{TorqueFindings, TorqueSheet, findings};
-use crate::{Book, Lack, Sheet, SheetFindings, State};
+use crate::{Book, BookError, Lack, Sheet, SheetFindings, State};
 use measure::unit;
+use trade::TradeError;
 
 fn found(entries: &[(&str, &str)]) -> TorqueFindings {
     let book = Book::of(
@@ -60,15 +61,15 @@ fn a_silent_manual_gives_a_computed_figure_that_says_so() {
 
 #[test]
 fn nothing_is_computed_for_steering_brakes_and_wheels() {
-    for purpose in ["steering", "brakes", "wheels"] {
+    for (purpose, grade) in [("steering", "8.8"), ("brakes", "8.8"), ("wheels", "")] {
         let found = found(&[
             ("torque/joints/1/purpose", purpose),
             ("torque/joints/1/thread", "M12x1.25"),
-            ("torque/joints/1/grade", "8.8"),
+            ("torque/joints/1/grade", grade),
         ]);
         assert_eq!(
             found.found.result("torque/figure/1"),
-            Some(&Err(Lack::Refused(trade::TradeError::MakersFigureOnly)))
+            Some(&Err(Lack::Refused(TradeError::MakersFigureOnly)))
         );
         assert!(facts(&found).contains(&"makers_figure_only"));
         assert_eq!(found.found.state(), State::Warning);
@@ -81,7 +82,27 @@ fn an_unknown_class_points_at_its_entry_and_other_joints_stay() {
         ("torque/joints/1/thread", "M10"),
         ("torque/joints/1/grade", "8.9"),
         ("torque/joints/2/figure", "45 N m"),
+        ("torque/joints/3/thread", "M10.5"),
     ]);
+    let told: Vec<(&str, &BookError)> = found
+        .found
+        .errors
+        .iter()
+        .map(|(key, why)| (key.as_str(), why))
+        .collect();
+    assert_eq!(
+        told,
+        [
+            (
+                "torque/joints/1/grade",
+                &BookError::Trade(TradeError::UnknownGrade)
+            ),
+            (
+                "torque/joints/3/thread",
+                &BookError::Trade(TradeError::UnknownThread)
+            ),
+        ]
+    );
     assert_eq!(
         found.found.result("torque/figure/1"),
         Some(&Err(Lack::Entry("torque/joints/1/grade".into())))
@@ -139,4 +160,56 @@ fn a_setting_beyond_the_wrench_is_warned_of() {
         ("torque/joints/1/figure", "260"),
     ]);
     assert!(facts(&found).contains(&"wrench_out_of_range"));
+}
+
+#[test]
+fn a_printed_range_is_set_to_its_middle_and_one_upside_down_is_told_at_its_field() {
+    let range = |to| {
+        found(&[
+            ("torque/joints/1/figure", "100 N m"),
+            ("torque/joints/1/figure_to", to),
+        ])
+    };
+    assert!((newton_metres(&range("120 N m"), "torque/setting/1") - 110.0).abs() < 1e-9);
+    let wrong = range("90 N m");
+    assert_eq!(wrong.found.errors[0].0, "torque/joints/1/figure_to");
+    assert_eq!(
+        wrong.found.errors[0].1,
+        BookError::Trade(TradeError::UpsideDown)
+    );
+}
+
+#[test]
+fn the_wrench_tells_how_far_it_may_be_out() {
+    // ISO 6789: 4 % for a setting wrench above 10 N·m, 6 % for a bending bar.
+    for (kind, error) in [("setting", 4.0), ("dial", 4.0), ("beam", 6.0)] {
+        let found = found(&[
+            ("torque/wrench_low", "40 N m"),
+            ("torque/wrench_high", "200 N m"),
+            ("torque/wrench_kind", kind),
+            ("torque/joints/1/figure", "100 N m"),
+        ]);
+        assert!((newton_metres(&found, "torque/wrench_error/1") - error).abs() < 1e-9);
+    }
+    let upside_down = found(&[
+        ("torque/wrench_low", "200 N m"),
+        ("torque/wrench_high", "40 N m"),
+    ]);
+    assert_eq!(upside_down.found.errors[0].0, "torque/wrench_high");
+}
+
+#[test]
+fn wheels_and_u_bolts_are_tightened_again_even_if_nobody_said_so() {
+    let found = found(&[
+        ("torque/joints/1/purpose", "wheels"),
+        ("torque/joints/1/figure", "100 N m"),
+        ("torque/joints/2/figure", "50 N m"),
+        ("torque/joints/3/figure", "50 N m"),
+        ("torque/joints/3/check_after", "500 km"),
+    ]);
+    let again: Vec<(&str, f64)> = found
+        .again()
+        .map(|(joint, after)| (joint.id(), after.value()))
+        .collect();
+    assert_eq!(again, [("1", 80_000.0), ("3", 500_000.0)]);
 }

@@ -1,0 +1,84 @@
+//! What the pages say of a joint: its figure as printed, and what the wrench is set to.
+
+use crate::shown::{NBSP, in_unit, reading_of, written};
+use crate::state::State;
+use crate::words;
+use buildbook::sheets::torque::JointEntry;
+use buildbook::{Key, field_of};
+use measure::{Kind, Torque, Unit};
+
+/// The unit that an entry was typed in; none where it was bare.
+fn unit_typed(state: &State, key: &Key) -> Option<&'static Unit> {
+    let reading = reading_of(field_of(key)?, state.book.entry(key.as_str())?)?;
+    (!reading.bare).then_some(reading.unit)
+}
+
+/// A torque as the wrench's scale shows it, to three digits, which is finer than any wrench; and in the book's unit, where that is
+/// another one.
+pub fn set_to(state: &State, torque: &Torque) -> (String, Option<String>) {
+    let manner = state.settings.manner();
+    let usual = manner.unit(Kind::Torque);
+    let scale = unit_typed(state, &Key::from("torque/wrench_high")).unwrap_or(usual);
+    let in_it = |unit: &'static Unit| {
+        let value = torque.in_unit(unit);
+        let step = 10_f64.powf(value.abs().log10().floor() - 2.0);
+        let rounded = if value == 0.0 {
+            0.0
+        } else {
+            (value / step).round() * step
+        };
+        format!(
+            "{}{NBSP}{}",
+            in_unit(unit.to_si(rounded), unit, &manner),
+            unit.symbol
+        )
+    };
+    let also = (scale.symbol != usual.symbol).then(|| in_it(usual));
+    (in_it(scale), also)
+}
+
+/// The maker's figure as it was typed, and whether the threads are dry: `58 lb ft, Dry`.
+pub fn figure_printed(state: &State, entry: &JointEntry) -> Option<String> {
+    let manner = state.settings.manner();
+    let typed = |field: &str| {
+        let entry = state.book.entry(entry.key.under(field).as_str())?;
+        Some(entry.text.trim().to_owned()).filter(|text| !text.is_empty())
+    };
+    let with_unit = |field: &str| {
+        let text = typed(field)?;
+        let bare = text.chars().all(|c| !c.is_alphabetic());
+        Some(if bare {
+            let torque = match field {
+                "figure" => entry.figure.value(),
+                _ => entry.figure_to.value(),
+            };
+            written(&torque?.figure(Kind::Torque), &manner).shortly()
+        } else {
+            text
+        })
+    };
+    let mut said = with_unit("figure")?;
+    if let Some(to) = with_unit("figure_to") {
+        said.push('–');
+        said.push_str(&to);
+    }
+    let threads = entry.threads.value().map(|threads| {
+        let key = entry.key.under("threads");
+        words::choice(key.as_str(), threads, state.settings.tongue)
+    });
+    if let Some(threads) = threads {
+        said.push_str(", ");
+        said.push_str(&threads);
+    }
+    Some(said)
+}
+
+/// The same with the manual's page: `58 lb ft, Dry, Axle 12`.
+pub fn as_printed(state: &State, entry: &JointEntry) -> Option<String> {
+    let said = figure_printed(state, entry)?;
+    let page = state.book.entry(entry.key.under("page").as_str());
+    Some(match page.map(|page| page.text.trim()) {
+        Some(page) if !page.is_empty() => format!("{said}, {page}"),
+        _ => said,
+    })
+}

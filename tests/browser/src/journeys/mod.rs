@@ -14,6 +14,7 @@ mod opening;
 mod paint;
 mod quick_answers;
 mod springs;
+mod templates;
 mod vehicle;
 mod versions;
 mod whole_job;
@@ -46,6 +47,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
     [
         opening::CASES,
         costs::CASES,
+        templates::CASES,
         versions::CASES,
         quick_answers::CASES,
         axle::CASES,

@@ -2,7 +2,7 @@
 
 use crate::drawings::Plate;
 use crate::drawings::vehicle::SIDE;
-use crate::widgets::{EntryRow, Group, ResultTable, SheetPage};
+use crate::widgets::{BeforeNowTable, EntryRow, Group, ResultTable, SheetPage};
 use yew::prelude::*;
 
 const PLATES: &[&Plate] = &[&SIDE];
@@ -98,7 +98,10 @@ pub fn Vehicle() -> Html {
         html! { <Group key={*id} id={*id}>{ rows.collect::<Html>() }</Group> }
     });
     let below = html! {
-        <Group id="vehicle/results" card={false}><ResultTable sheet="vehicle" results={RESULTS} /></Group>
+        <>
+            <Group id="vehicle/results" card={false}><ResultTable sheet="vehicle" results={RESULTS} /></Group>
+            <BeforeNowTable sheet="vehicle" results={RESULTS} />
+        </>
     };
     html! { <SheetPage sheet="vehicle" plates={PLATES} {below}>{ groups.collect::<Html>() }</SheetPage> }
 }

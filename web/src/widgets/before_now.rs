@@ -2,6 +2,7 @@
 
 use super::icon::{Icon, icon};
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
+use crate::drawings::Table;
 use crate::shown::{NBSP, money, written};
 use crate::state::{Action, State};
 use crate::words::{self, Phrase, Tongue, frame};
@@ -153,6 +154,21 @@ fn change(row: &BeforeNow, manner: &Manner) -> Change {
     }
 }
 
+/// The table as plain text, for a record; `None` while nothing is kept as before.
+pub fn before_and_now_text(state: &State, sheet: &str) -> Option<Table> {
+    let tongue = state.settings.tongue;
+    let line = |row: Compared| {
+        let word = said_of(row.change.way).map_or("", |(_, word, _)| tongue.say(word));
+        let change = [row.change.by.as_str(), word].join(" ");
+        vec![row.told, row.before, row.now, change.trim().to_owned()]
+    };
+    let rows = compared(state, sheet, &[])?;
+    Some(Table {
+        head: HEAD.map(|said| tongue.say(said).to_owned()).to_vec(),
+        rows: rows.into_iter().map(line).collect(),
+    })
+}
+
 /// The table, and the key that keeps today's figures as before.
 #[component]
 pub fn BeforeNowTable(props: &BeforeNowProps) -> Html {
@@ -198,24 +214,33 @@ fn table(rows: &[Compared], tongue: Tongue) -> Html {
             </tr>
         }
     });
-    let head = [frame::QUANTITY, frame::BEFORE, frame::NOW, frame::CHANGE];
     html! {
         <div class="table-hold" tabindex="0">
             <table class="table">
-                <thead><tr>{ head.into_iter().map(|said| html! { <th scope="col">{ tongue.say(said) }</th> }).collect::<Html>() }</tr></thead>
+                <thead><tr>{ HEAD.into_iter().map(|said| html! { <th scope="col">{ tongue.say(said) }</th> }).collect::<Html>() }</tr></thead>
                 <tbody>{ body.collect::<Html>() }</tbody>
             </table>
         </div>
     }
 }
 
-fn change_said(change: &Change, tongue: Tongue) -> Html {
-    let (arrow, word, class) = match change.way {
+/// The headings of the table.
+const HEAD: [Phrase; 4] = [frame::QUANTITY, frame::BEFORE, frame::NOW, frame::CHANGE];
+
+/// The sign, the word and the class of a change; none where it is not known.
+fn said_of(way: Way) -> Option<(&'static str, Phrase, &'static str)> {
+    Some(match way {
         Way::More => ("▲", frame::MORE_THAN, "now-more"),
         Way::Less => ("▼", frame::LESS_THAN, "now-less"),
         Way::Unclear => ("≈", frame::NO_CLEAR_DIFFERENCE, "clearness"),
         Way::Same => ("=", frame::SAME_AS_BEFORE, "clearness"),
-        Way::Unknown => return html! { "—" },
+        Way::Unknown => return None,
+    })
+}
+
+fn change_said(change: &Change, tongue: Tongue) -> Html {
+    let Some((arrow, word, class)) = said_of(change.way) else {
+        return html! { "—" };
     };
     html! {
         <span {class}>

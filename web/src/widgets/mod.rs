@@ -63,7 +63,7 @@ mod work_back;
 mod working;
 
 pub use answer_band::{AnswerBand, OtherAnswers};
-pub use before_now::BeforeNowTable;
+pub use before_now::{BeforeNowTable, before_and_now_text};
 pub use choices::Choices;
 pub use drawing_frame::{DrawingFrame, table};
 pub use entry_list::{EntryList, RowKey};

@@ -158,8 +158,11 @@ pub fn row_name(book: &Book, list: &Key, id: &str, tongue: Tongue) -> String {
     }
     // A preset row's name stands in the words, by its id.
     let preset = subject(list.as_str()).and_then(|words| words.word(row.as_str()));
-    if let Some(preset) = preset {
-        return tongue.say(preset).to_owned();
+    let preset = preset.map(|preset| tongue.say(preset));
+    let sides =
+        || (list.as_str() == "conversion/changes").then(|| conversion::change_name(id, tongue))?;
+    if let Some(preset) = preset.or_else(sides) {
+        return preset.to_owned();
     }
     if let Some(place) = place_of(book, &row, tongue) {
         return place;

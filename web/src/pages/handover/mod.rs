@@ -126,7 +126,7 @@ pub fn Handover() -> Html {
                 <EntryList list="handover/brakes" found="handover/imbalance" titled={false} />
                 <div class="rows">{ rows(&["parking", "brake_mass"]) }</div>
             </Group>
-            <Group id="handover/tyres" card={false}><EntryList list="handover/tyres" found="handover/tyre_age" titled={false} /></Group>
+            <Group id="handover/tyres" card={false}><EntryList list="handover/tyres" titled={false} /></Group>
             <Group id="handover/fluids" card={false}><EntryList list="handover/fluids" titled={false} /></Group>
             <Group id="handover/again" card={false}>
                 <PresetList of={&AGAIN} />

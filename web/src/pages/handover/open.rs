@@ -36,6 +36,10 @@ pub fn said(state: &State) -> Vec<OpenItem> {
                 "handover",
                 filled(tongue.say(handover::UNSEEN), &[count.to_string()]),
             ),
+            Open::SideChanges(count) => (
+                "conversion",
+                filled(tongue.say(handover::SIDES_OPEN), &[count.to_string()]),
+            ),
             Open::Approval(row, stands) => {
                 let stands = words::choice("handover/approvals/x/state", stands, tongue);
                 (

@@ -3,16 +3,21 @@
 use super::record::{entries, entry_or_assumed, entry_said, remarks, results};
 use super::{Leaf, Piece};
 use crate::drawings::handover::ROUND;
-use crate::drawings::{Plate, Table, final_drive, gearing, springs, torque, vehicle};
+use crate::drawings::{
+    Plate, Table, conversion, final_drive, gearing, marking, springs, torque, vehicle,
+};
 use crate::pages::handover::{open_said, planned};
 use crate::pages::tightening::tightening_record;
 use crate::state::State;
-use crate::words::{self, handover};
+use crate::widgets::before_and_now_text;
+use crate::words::{self, frame, handover};
 use buildbook::{Key, SHEETS};
 
 /// The drawings that go into the pack.
 const PLATES: &[(&str, &[&Plate])] = &[
     ("vehicle", &[&vehicle::SIDE]),
+    ("marking", &[&marking::PATTERN]),
+    ("conversion", &[&conversion::ABOVE, &conversion::BUMP]),
     ("gearing", &[&gearing::SPEEDS]),
     ("springs", &[&springs::SIDE]),
     ("final_drive", &[&final_drive::MARKS]),
@@ -80,15 +85,21 @@ pub fn leaves(state: &State) -> Vec<Leaf> {
             continue;
         }
         let mut pieces = Vec::new();
-        if name == "torque" {
-            pieces.push(Piece::Heading(words::group("torque/record", tongue)));
-            pieces.push(Piece::Table(tightening_record(state)));
-        }
-        pieces.extend(sheet(
-            state,
-            name,
-            if name == "torque" { &["joints"] } else { &[] },
-        ));
+        // These lists stand as records of their own.
+        let own: &[&str] = match name {
+            "torque" => {
+                pieces.push(Piece::Heading(words::group("torque/record", tongue)));
+                pieces.push(Piece::Table(tightening_record(state)));
+                &["joints"]
+            }
+            "conversion" => {
+                pieces.push(Piece::Heading(words::group("conversion/changes", tongue)));
+                pieces.push(Piece::Table(side_changes(state)));
+                &["changes", "others"]
+            }
+            _ => &[],
+        };
+        pieces.extend(sheet(state, name, own));
         leaves.push(Leaf {
             id: name,
             title: words::page_name(name, tongue),
@@ -120,6 +131,11 @@ pub fn leaves(state: &State) -> Vec<Leaf> {
 fn sheet(state: &State, name: &str, without: &[&str]) -> Vec<Piece> {
     let mut pieces = entries(state, name, without);
     pieces.extend(results(state, name));
+    if let Some(table) = before_and_now_text(state, name) {
+        let heading = state.settings.tongue.say(frame::BEFORE_AND_NOW);
+        pieces.push(Piece::Heading(heading.to_owned()));
+        pieces.push(Piece::Results(table));
+    }
     pieces.extend(remarks(state, name));
     pieces
 }
@@ -224,4 +240,26 @@ fn open(state: &State) -> Vec<Piece> {
             .to_vec(),
         rows: rows.collect(),
     })]
+}
+
+/// What changes sides with the driver, with how each thing stands.
+fn side_changes(state: &State) -> Table {
+    let tongue = state.settings.tongue;
+    let fields = ["state", "note", "on"];
+    let at = "conversion/changes/x";
+    let mut head = vec![tongue.say(handover::WHAT).to_owned()];
+    head.extend(fields.map(|field| words::label(&format!("{at}/{field}"), tongue)));
+    let rows = state.findings.conversion.changes.iter().map(|change| {
+        let list = change.key.parent().unwrap_or_else(|| change.key.clone());
+        let mut cells = vec![words::row_name(&state.book, &list, change.id(), tongue)];
+        cells.extend(fields.map(|field| cell(state, &change.key, field)));
+        if cells[1].is_empty() {
+            cells[1].push('☐');
+        }
+        cells
+    });
+    Table {
+        head,
+        rows: rows.collect(),
+    }
 }

@@ -51,7 +51,7 @@ fn below(state: &State, at: &Key, spec: &Spec, without: &[&str], pieces: &mut Ve
     let fields = spec.items.iter().filter(|item| item.field.is_some());
     let unseen = ["paper", "sides", "with_money"];
     let pairs: Vec<(String, String)> = fields
-        .filter(|item| !unseen.contains(&item.name))
+        .filter(|item| !unseen.contains(&item.name) && !without.contains(&item.name))
         .filter_map(|item| pair(state, &at.under(item.name)))
         .collect();
     if !pairs.is_empty() {
@@ -101,11 +101,13 @@ fn list(state: &State, list: &Key, spec: &Spec, pieces: &mut Vec<Piece>) {
         .collect();
     let nested = spec.items.iter().any(|item| item.row.is_some());
     let title = words::list_words(list.as_str()).map(|words| tongue.say(words.title).to_owned());
+    // A row that is alone may be called as its list is.
+    let title = title.filter(|title| rows.len() > 1 || name(rows[0]) != *title);
     pieces.extend(title.map(Piece::Heading));
     if nested || used.len() > MOST_COLUMNS {
         for row in rows {
             pieces.push(Piece::Heading(name(row)));
-            below(state, row, spec, &["name"], pieces);
+            below(state, row, spec, &["name", "what", "place"], pieces);
         }
         return;
     }

@@ -11,6 +11,8 @@ pub enum Open<'a> {
     PutRight(&'a Key),
     /// So many checks that nobody has looked at.
     Unseen(usize),
+    /// So many things that change sides with the driver and have not.
+    SideChanges(usize),
     /// An approval that is not there: its row, and how it stands.
     Approval(Key, &'static str),
     /// A danger or warning that a sheet's entries give rise to.
@@ -49,6 +51,10 @@ pub fn open_items(findings: &Findings) -> Vec<Open<'_>> {
     let unseen = unseen.count();
     if unseen > 0 {
         open.push(Open::Unseen(unseen));
+    }
+    let sides = findings.conversion.open_changes().count();
+    if sides > 0 && findings.conversion.found.begun {
+        open.push(Open::SideChanges(sides));
     }
     let called = called_for(findings);
     open.extend(sheet.approvals.iter().filter_map(|entry| {

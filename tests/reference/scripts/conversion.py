@@ -12,6 +12,8 @@ SENSE = {"across": -1.0, "along": 1.0, "upright": -1.0}
 
 
 def drop_ball(inputs, swing):
+    if inputs["shaft"] == "rack":
+        return np.array(inputs["box_at"]) + [0.0, inputs["drop_arm"] * np.radians(swing), 0.0]
     axis, hanging = AXES[inputs["shaft"]]
     angle = SENSE[inputs["shaft"]] * (inputs["at_centre"] + swing)
     turned = Rotation.from_euler(axis, angle, degrees=True).apply(hanging)
@@ -52,13 +54,28 @@ def bump_steer(inputs):
     return solve_steer(inputs, 0.0, inputs["rise"])
 
 
-def linkage_ratio(inputs):
+def solve_swing(inputs, steer_angle):
     link = drag_link(inputs)
+    return brentq(
+        lambda w: np.linalg.norm(drop_ball(inputs, w) - arm_ball(inputs, steer_angle)) - link,
+        *((-900, 900) if inputs["shaft"] == "rack" else (-50, 50)), xtol=1e-13)
 
-    def swing(s):
-        return brentq(lambda w: np.linalg.norm(drop_ball(inputs, w) - arm_ball(inputs, s)) - link, -50, 50, xtol=1e-13)
 
-    return abs(swing(inputs["at"] + 0.005) - swing(inputs["at"] - 0.005)) / 0.01
+def swing(inputs):
+    return solve_swing(inputs, inputs["steer"])
+
+
+def linkage_ratio(inputs):
+    at = inputs["at"]
+    return abs(solve_swing(inputs, at + 0.005) - solve_swing(inputs, at - 0.005)) / 0.01
+
+
+def best_drop_arm(inputs):
+    def slope(length):
+        other = dict(inputs, drop_arm=length)
+        return solve_steer(other, 0.0, 0.1) - solve_steer(other, 0.0, -0.1)
+
+    return brentq(slope, *inputs["between"], xtol=1e-9)
 
 
 def best_box_height(inputs):
@@ -70,15 +87,23 @@ def best_box_height(inputs):
 
 
 def other_wheel(inputs):
-    toe, arm, pivots = np.radians(inputs["toe"]), inputs["arm"], inputs["pivots"]
+    return rod_follows(inputs, -1.0, -np.radians(inputs["toe"]))
+
+
+def other_wheel_in_front(inputs):
+    return rod_follows(inputs, 1.0, np.radians(inputs["outward"]))
+
+
+def rod_follows(inputs, forward, outward):
+    arm, pivots = inputs["arm"], inputs["pivots"]
 
     def end(side, angle):
-        at = [-arm * np.cos(toe), -side * arm * np.sin(toe), 0.0]
+        at = [forward * arm * np.cos(outward), side * arm * np.sin(outward), 0.0]
         return Rotation.from_euler("z", angle, degrees=True).apply(at) + [0.0, side * pivots / 2, 0.0]
 
     rod = np.linalg.norm(end(1, 0.0) - end(-1, 0.0))
     turned = inputs["turned"]
-    return brentq(lambda a: np.linalg.norm(end(1, turned) - end(-1, a)) - rod, 0.0, turned + 5.0, xtol=1e-13)
+    return brentq(lambda a: np.linalg.norm(end(1, turned) - end(-1, a)) - rod, 0.0, turned + np.copysign(12.0, turned), xtol=1e-13)
 
 
 compare("conversion", {
@@ -88,4 +113,7 @@ compare("conversion", {
     "linkage_ratio": linkage_ratio,
     "best_box_height": best_box_height,
     "other_wheel": other_wheel,
+    "other_wheel_in_front": other_wheel_in_front,
+    "swing": swing,
+    "best_drop_arm": best_drop_arm,
 })

@@ -3,8 +3,9 @@
 use measure::{Force, Length, Ratio, unit};
 use trade::conversion::{
     self, ArmSwing, BallPlace, Bend, Shaft, SpringEye, Steering, Steers, capstan_efficiency,
-    ideal_outer, kerb_circle, lever_ratio, lever_travel, line_pressure, master_travel,
-    matching_lever, other_wheel, piston_force, push_force, route_length,
+    foot_force, ideal_outer, kerb_circle, lever_ratio, lever_travel, line_pressure, master_travel,
+    matching_lever, other_wheel, other_wheel_in_front, piston_force, push_force, route_length,
+    slave_travel,
 };
 
 use crate::Inputs;
@@ -15,10 +16,11 @@ use crate::Inputs;
 /// When nothing here has that name, an input is missing, or the calculation refuses the inputs.
 pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
     match of {
-        "ideal_outer" | "kerb_circle" | "other_wheel" => wheels(of, inputs),
-        "push" | "pressure" | "piston_force" | "master_travel" | "lever_ratio" => {
-            pedals(of, inputs)
+        "ideal_outer" | "kerb_circle" | "other_wheel" | "other_wheel_in_front" => {
+            wheels(of, inputs)
         }
+        "push" | "pressure" | "piston_force" | "master_travel" | "lever_ratio" | "foot_force"
+        | "slave_travel" => pedals(of, inputs),
         "route" | "capstan" | "lever_travel" | "matching_lever" => cables(of, inputs),
         "steers" => steers(inputs),
         _ => linkage(of, inputs),
@@ -60,6 +62,12 @@ fn wheels(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
             let circle = kerb_circle(&outer, &mm(inputs, "wheelbase")?, &mm(inputs, "offset")?);
             one(circle.in_unit(&unit::MILLIMETRE))
         }
+        "other_wheel_in_front" => {
+            let (turned, outward) = (degrees(inputs, "turned")?, degrees(inputs, "outward")?);
+            let (pivots, arm) = (mm(inputs, "pivots")?, mm(inputs, "arm")?);
+            let other = other_wheel_in_front(&turned, &pivots, &arm, &outward);
+            one(refuse(other)?.value().to_degrees())
+        }
         _ => {
             let turned = degrees(inputs, "turned")?;
             let toe = degrees(inputs, "toe")?;
@@ -85,6 +93,23 @@ fn pedals(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         "piston_force" => {
             let pressure = refuse(line_pressure(&force("push")?, &mm(inputs, "master")?))?;
             one(piston_force(&pressure, &mm(inputs, "bore")?).value())
+        }
+        "foot_force" => {
+            let bore = mm(inputs, "bore")?;
+            let pressure = refuse(line_pressure(&force("push")?, &bore))?;
+            let (ratio, servo) = (
+                Ratio::exact(inputs.number("ratio")?),
+                Ratio::exact(inputs.number("servo")?),
+            );
+            one(refuse(foot_force(&pressure, &bore, &ratio, &servo))?.value())
+        }
+        "slave_travel" => {
+            let travel = slave_travel(
+                &mm(inputs, "stroke")?,
+                &mm(inputs, "master")?,
+                &mm(inputs, "slave")?,
+            );
+            one(refuse(travel)?.in_unit(&unit::MILLIMETRE))
         }
         _ => {
             let (bore, travel) = (mm(inputs, "bore")?, mm(inputs, "travel")?);
@@ -158,6 +183,7 @@ fn steering(inputs: &Inputs) -> Result<Steering, String> {
         "across" => Shaft::Across,
         "along" => Shaft::Along,
         "upright" => Shaft::Upright,
+        "rack" => Shaft::Rack,
         other => return Err(format!("no shaft lies `{other}`")),
     };
     let fixed_eye = match inputs.text("fixed_eye")? {
@@ -201,6 +227,13 @@ fn linkage(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         "bump_steer" => one(refuse(steering.bump_steer(&mm(inputs, "rise")?))?
             .value()
             .to_degrees()),
+        "swing" => one(refuse(steering.swing(&degrees(inputs, "steer")?))?
+            .value()
+            .to_degrees()),
+        "best_drop_arm" => {
+            inputs.numbers("between")?;
+            one(refuse(steering.best_drop_arm())?.in_unit(&unit::MILLIMETRE))
+        }
         "linkage_ratio" => one(refuse(steering.ratio(&degrees(inputs, "at")?))?.value()),
         "best_box_height" => {
             inputs.numbers("between")?;

@@ -1,10 +1,13 @@
-//! The steering seen from above, straight ahead and on full lock; bump steer over the axle's travel; the Ackermann error.
+//! The steering seen from above, straight ahead and on full lock; bump steer over the axle's travel; the Ackermann error;
+//! the brake pedal and its forces.
 
 mod above;
 mod curves;
+mod pedal;
 
 pub use above::{ABOVE, LOCK};
 pub use curves::{ACKERMANN, BUMP};
+pub use pedal::PEDAL;
 
 use super::{Paper, Table};
 use crate::shown::{plain, written};

@@ -23,6 +23,9 @@ pub struct SheetPageProps {
     /// The drawings beside the entries.
     #[prop_or_default]
     pub plates: &'static [&'static Plate],
+    /// Only the standing cautions at or below this path; empty: all of the sheet.
+    #[prop_or_default]
+    pub cautions: AttrValue,
     /// Entries and lists.
     pub children: Html,
     /// What stands below both columns: tables, before and now.
@@ -118,7 +121,7 @@ pub fn SheetPage(props: &SheetPageProps) -> Html {
                 <div class="entries">
                     <Remarks {sheet} which={Which::Urgent} />
                     { props.children.clone() }
-                    <Remarks {sheet} which={Which::Standing} />
+                    <Remarks {sheet} under={props.cautions.clone()} which={Which::Standing} />
                 </div>
                 // It scrolls where the screen is low, so a keyboard must reach it; the keypad has keys of its own.
                 <div class={classes!("side", up)} tabindex={up.is_none().then_some("0")}>{ beside }</div>

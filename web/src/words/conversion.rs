@@ -58,8 +58,19 @@ pub const BACKWARDS: Phrase = pair(
     "Stopped: it steers backwards",
     "Stopped: it steers backward",
 );
+/// The title of the pedal's drawing.
+pub const PEDAL_TITLE: Phrase = same("Brake pedal, as it was and now");
+/// What is to be seen in it.
+pub const PEDAL_SAID: Phrase =
+    same("The brake pedal from the side, to scale; as it was in dashes, the new side solid. {0}");
 /// A label.
-pub const KING_PIN: Phrase = same("King pin");
+pub const AT_FOOT: Phrase = same("Foot {0}");
+/// A label.
+pub const AT_LINE: Phrase = same("Line {0}");
+/// A label.
+pub const AT_BULKHEAD: Phrase = same("Panic load {0}");
+/// A label.
+pub const PIVOT: Phrase = same("Pivot");
 /// A label.
 pub const AHEAD: Phrase = same("Front");
 /// The column of the old side.
@@ -147,6 +158,10 @@ pub static WORDS: Subject = Subject {
             same("Pedals, as it was and on the new side"),
         ),
         ("conversion/least", same("What would upset it least")),
+        (
+            "conversion/forces",
+            same("Force of each piston at full braking"),
+        ),
         ("conversion/own", same("Anything else that changes sides")),
         ("conversion/results", same("What comes of it")),
     ],
@@ -241,6 +256,10 @@ pub static WORDS: Subject = Subject {
                 "Enter the wheelbase, the king pins and the track rod's arm to see the error.",
                 "Enter the wheelbase, the king pins and the tie rod's arm to see the error.",
             ),
+        ),
+        (
+            "conversion/pedal",
+            same("Enter the pedal's two arms to see it and its forces."),
         ),
         (
             "conversion/above",

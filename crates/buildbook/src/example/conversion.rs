@@ -47,7 +47,7 @@ pub(super) const ENTRIES: Typed = &[
     ("conversion/brake_now/1/rod_arm", "60"),
     ("conversion/brake_now/1/master", "13/16 in"),
     ("conversion/brake_now/1/stroke", "34"),
-    ("conversion/foot", "520 ± 25 N"),
+    ("conversion/foot", "520 N"),
     ("conversion/pistons/1/name", "Front, two leading shoes"),
     ("conversion/pistons/1/bore", "1 in"),
     ("conversion/pistons/1/count", "4"),

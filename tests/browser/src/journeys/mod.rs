@@ -5,6 +5,7 @@ use std::pin::Pin;
 use crate::{Machine, Outcome};
 
 mod axle;
+mod conversion;
 mod costs;
 mod gearing;
 mod handover;
@@ -46,6 +47,7 @@ pub(crate) use cases;
 pub fn all() -> impl Iterator<Item = &'static Case> {
     [
         opening::CASES,
+        conversion::CASES,
         costs::CASES,
         templates::CASES,
         versions::CASES,

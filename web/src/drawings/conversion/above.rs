@@ -16,14 +16,14 @@ use yew::{Html, html};
 /// Straight ahead: as it was, and on the new side.
 pub static ABOVE: Plate = Plate {
     id: "conversion/above",
-    shape: 0.86,
+    shape: 0.74,
     draw: above,
 };
 
 /// On full lock, both ways.
 pub static LOCK: Plate = Plate {
     id: "conversion/lock",
-    shape: 0.86,
+    shape: 0.74,
     draw: lock,
 };
 
@@ -184,15 +184,13 @@ fn above(state: &State, paper: &Paper) -> Option<Drawing> {
         labels.add(scene.at(x, y), paper.tongue.say(phrase));
         if parts {
             let (drop, ball) = (linkage.drop_ball(0.0), linkage.ball);
-            let middle = scene.at((drop[0] + ball[0]) / 2.0, (drop[1] + ball[1]) / 2.0);
+            // Nearer to the box than to the axle: clear of the wheels on a narrow paper.
+            let between = |i: usize| drop[i] + (ball[i] - drop[i]) * 0.3;
+            let middle = scene.at(between(0), between(1));
             let link = state.findings.result("conversion/link/now");
             let link = link.and_then(|link| link.as_ref().ok());
             let link = link.map_or_else(String::new, |link| written(link, &paper.manner).whole());
             labels.add(middle, format!("{} {link}", paper.tongue.say(said::LINK)));
-            labels.add(
-                scene.at(linkage.pin[0], linkage.pin[1]),
-                paper.tongue.say(said::KING_PIN),
-            );
         }
     };
     let was = linkage_of(was).map(|linkage| {

@@ -7,11 +7,10 @@ mod take_over;
 
 use crate::desk::{use_desk, use_slice};
 use crate::drawings::Plate;
-use crate::drawings::conversion::{ABOVE, ACKERMANN, BUMP, LOCK};
+use crate::drawings::conversion::{ABOVE, ACKERMANN, BUMP, LOCK, PEDAL};
 use crate::state::{Action, CallTo, State, more_of};
 use crate::widgets::{
-    BeforeNowTable, EntryList, EntryRow, Group, Placing, Remarks, ResultTable, SheetPage, Spot,
-    Which,
+    BeforeNowTable, EntryList, EntryRow, Group, Placing, ResultTable, SheetPage, Spot,
 };
 use buildbook::Key;
 use parts::{PARTS, Parts, opening, part, part_of};
@@ -28,7 +27,9 @@ const ANSWERS: &[&str] = &[
     "conversion/bulkhead/now",
     "conversion/open",
 ];
-const PLATES: &[&Plate] = &[&ABOVE, &BUMP, &LOCK, &ACKERMANN];
+const STEERING: &[&Plate] = &[&ABOVE, &BUMP, &LOCK, &ACKERMANN];
+const PEDAL_PLATES: &[&Plate] = &[&PEDAL];
+const FROM_ABOVE: &[&Plate] = &[&ABOVE];
 
 const DIRECTION: &[&str] = &["arm_swings", "ball_stands"];
 /// A box's measures, in the order one takes them.
@@ -173,8 +174,9 @@ struct Slice {
     old: [bool; 3],
     racks: [bool; 2],
     cables: [bool; 2],
-    /// A part that the cursor was called into while another one is shown.
-    called: Option<(u32, &'static str, CallTo)>,
+    /// The number of the last call of the cursor, and the part it went to where another one is shown.
+    call: u32,
+    called: Option<(&'static str, CallTo)>,
 }
 
 fn chosen(state: &State, key: &str, choice: &str) -> bool {
@@ -204,9 +206,10 @@ fn slice(state: &State) -> Slice {
         .map(open),
         racks: both("", "gear", "rack"),
         cables: both("clutch_", "by", "cable"),
+        call: call.number,
         called: called
             .filter(|part| *part != shown)
-            .map(|part| (call.number, part, call.to.clone())),
+            .map(|part| (part, call.to.clone())),
     }
 }
 
@@ -234,31 +237,43 @@ pub fn Conversion() -> Html {
     let desk = use_desk();
     {
         // The cursor was called into a part that is not shown: show it, and call again.
-        let called = found.as_ref().and_then(|found| found.called.clone());
-        let desk = desk.clone();
-        use_effect_with(called, move |called| {
-            if let (Some((_, part, to)), Some(desk)) = (called, desk) {
+        let (found, desk) = (found.clone(), desk.clone());
+        let call = found.as_ref().map(|found| found.call);
+        use_effect_with(call, move |_| {
+            if let (Some((part, to)), Some(desk)) = (found.and_then(|found| found.called), desk) {
                 opening(&desk.state(), part)
                     .into_iter()
                     .for_each(|action| desk.send(action));
-                desk.send(Action::Call(to.clone()));
+                desk.send(Action::Call(to));
             }
         });
     }
     let Some(found) = found else { return html! {} };
-    let (entries, below) = match found.part {
-        "pedals" => (pedals(&found), pedal_tables()),
-        "routes" => (
-            routes(),
-            html! { <Group key="cut" id="conversion/results" card={false}><ResultTable sheet="conversion" results={ROUTES} /></Group> },
+    let (entries, below, plates, cautions) = match found.part {
+        "pedals" => (
+            pedals(&found),
+            pedal_tables(),
+            PEDAL_PLATES,
+            "conversion/brake_now",
         ),
-        "sides" => (html! { <Sides key="sides" /> }, html! {}),
-        _ => (steering(&found), steering_tables()),
+        "routes" => (routes(), route_tables(), FROM_ABOVE, "conversion/routes"),
+        "sides" => (
+            html! { <Sides key="sides" /> },
+            html! {},
+            FROM_ABOVE,
+            "conversion/changes",
+        ),
+        _ => (
+            steering(&found),
+            steering_tables(),
+            STEERING,
+            "conversion/now",
+        ),
     };
     let below =
         html! { <>{ below }<BeforeNowTable key="kept" sheet="conversion" results={KEPT} /></> };
     html! {
-        <SheetPage sheet="conversion" answers={ANSWERS} plates={PLATES} {below}>
+        <SheetPage sheet="conversion" answers={ANSWERS} {plates} {cautions} {below}>
             <Parts key="parts" parts={PARTS} />
             <div key={found.part}>{ entries }</div>
         </SheetPage>
@@ -292,7 +307,6 @@ fn pedals(found: &Slice) -> Html {
     let clutch = |cable: bool| if cable { BY_CABLE } else { BY_SLAVE };
     html! {
         <>
-            <Remarks key="care" sheet="conversion" under="conversion/brake_now" which={Which::Standing} />
             <TakeOver key="take" from="conversion/brake_was" to="conversion/brake_now" />
             <Group key="brake" id="conversion/brake_now">{ rows("conversion/brake_now/1", BRAKE) }</Group>
             <Group key="feet" id="conversion/feet">{ rows("conversion", FEET) }</Group>
@@ -312,7 +326,7 @@ fn pedal_tables() -> Html {
     html! {
         <>
             <Compared key="pedals" id="conversion/pedals" results={PEDAL_RESULTS} />
-            <ResultTable key="pistons" sheet="conversion" results={PISTONS} />
+            <Group key="pistons" id="conversion/forces" card={false}><ResultTable sheet="conversion" results={PISTONS} /></Group>
         </>
     }
 }
@@ -320,10 +334,13 @@ fn pedal_tables() -> Html {
 fn routes() -> Html {
     html! {
         <>
-            <Remarks key="care" sheet="conversion" under="conversion/routes" which={Which::Standing} />
             <Group key="routes" id="conversion/routes" card={false}>
                 <EntryList list="conversion/routes" placing={&ROUTE} titled={false} />
             </Group>
         </>
     }
+}
+
+fn route_tables() -> Html {
+    html! { <Group key="cut" id="conversion/results" card={false}><ResultTable sheet="conversion" results={ROUTES} /></Group> }
 }

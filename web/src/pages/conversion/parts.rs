@@ -82,5 +82,5 @@ pub fn Parts(props: &PartsProps) -> Html {
             </button>
         }
     });
-    html! { <nav class="keys list-keys parts" aria-label={tongue.say(said::PARTS)}>{ keys.collect::<Html>() }</nav> }
+    html! { <nav class="keys parts" aria-label={tongue.say(said::PARTS)}>{ keys.collect::<Html>() }</nav> }
 }

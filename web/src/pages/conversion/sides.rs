@@ -2,9 +2,7 @@
 
 use crate::desk::{use_desk, use_slice, use_tongue};
 use crate::state::{Action, State, more_of};
-use crate::widgets::{
-    Choices, EntryList, EntryRow, Group, Icon, Remarks, ResultFigure, Which, icon, id_of,
-};
+use crate::widgets::{Choices, EntryList, EntryRow, Group, Icon, ResultFigure, icon, id_of};
 use crate::words::{conversion as said, filled};
 use buildbook::Key;
 use buildbook::sheets::conversion::Standing;
@@ -63,9 +61,8 @@ pub fn Sides() -> Html {
         .map(|thing| html! { <ThingRow key={thing.row.to_string()} thing={thing.clone()} /> });
     html! {
         <>
-            <Remarks sheet="conversion" under="conversion/changes" which={Which::Standing} />
             <Group id="conversion/changes" card={false}>
-                <div class="list-keys">
+                <div class="keys parts">
                     <p>{ tongue.say(said::STILL_OPEN) }{ " " }<ResultFigure id="conversion/open" /></p>
                     <button type="button" class="key quiet tall" data-do="only-open" aria-pressed={if *only_open { "true" } else { "false" }}
                         onclick={turn}>{ filter }</button>

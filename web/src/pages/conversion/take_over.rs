@@ -30,14 +30,14 @@ pub fn Old(props: &OldProps) -> Html {
         }
     });
     html! {
-        <>
+        <section class="group">
             <button type="button" class="key quiet tall more" data-do={format!("old {list}")}
                 aria-expanded={if open { "true" } else { "false" }} onclick={press}>
                 { icon(if open { Icon::Open } else { Icon::Close }) }
                 { words::group(list, tongue) }
             </button>
             if open { { props.children.clone() } }
-        </>
+        </section>
     }
 }
 
@@ -90,7 +90,7 @@ pub fn TakeOver(props: &TakeOverProps) -> Html {
     });
     html! {
         if there {
-            <div class="list-keys">
+            <div class="keys parts">
                 <button type="button" class="key quiet tall" data-do={format!("take-over {to}")} onclick={press}>
                     { icon(Icon::Copy) }{ tongue.say(said::TAKE_OVER) }
                 </button>

@@ -241,16 +241,13 @@ pub(super) const REMARKS: &[(&str, Phrase)] = &[
     ),
     (
         "never_welded",
-        pair(
-            "Steering and brake parts are never welded, bent or heated: arms, links, levers, columns. Fit parts made for the place, and the maker's figures.",
-            "Steering and brake parts are never welded, bent or heated: arms, links, levers, columns. Fit parts made for the place, and the maker's figures.",
+        same(
+            "Steering and brake parts are never welded, bent or heated. Fit parts made for the place.",
         ),
     ),
     (
         "hot_work",
-        same(
-            "Before any hot work: battery off, fuel tank and lines out, trim and wiring away, somebody by with an extinguisher.",
-        ),
+        same("Before hot work: battery off, fuel tank and lines out, trim away."),
     ),
     (
         "rules_first",

@@ -141,16 +141,22 @@ pub fn tyre_fault(fault: TyreFault) -> Phrase {
 pub fn refusal(error: &TradeError) -> Option<Phrase> {
     Some(match error {
         TradeError::Tyre(fault) => tyre_fault(*fault),
-        TradeError::Teeth => same("A gear wheel has 1 to 200 teeth."),
+        TradeError::Teeth => same("A gear wheel has 1 to 200 teeth. A right pair: 41/8"),
         TradeError::TorquePoints => {
-            same("A torque curve needs two points or more, each at its own engine speed.")
+            same("A torque curve needs two points or more: give each an engine speed of its own.")
         }
         TradeError::TorquePeaks => same(
             "Greatest power must come at a higher engine speed than greatest torque, and ask for no more torque than that.",
         ),
-        TradeError::NoLimit => same("Nothing within reach limits it."),
-        TradeError::NoPull => same("The engine does not pull the vehicle there."),
-        TradeError::NoAxle => same("No axle ratio from 1 to 20 does it."),
+        TradeError::NoLimit => {
+            same("Nothing within reach limits it: a greater load or a steeper hill would.")
+        }
+        TradeError::NoPull => same(
+            "The engine does not pull the vehicle there: a lower gear, or a lower speed, is right.",
+        ),
+        TradeError::NoAxle => {
+            same("No axle ratio from 1 to 20 does it: wish for less, or for another gear.")
+        }
         _ => return None,
     })
 }

@@ -1,5 +1,7 @@
 //! Nothing is shown without words: every field, list, choice and result has them, in both kinds of English.
 
+mod said;
+
 use super::*;
 use buildbook::{Form, SHEETS, Spec, sheets::spec_of};
 

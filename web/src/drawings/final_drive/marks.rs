@@ -14,7 +14,7 @@ use yew::{Html, html};
 /// Marks on both flanks; before any trial, the parts of a tooth by their names.
 pub static MARKS: Plate = Plate {
     id: "final_drive/marks",
-    shape: 0.86,
+    shape: 1.05,
     draw: marks,
 };
 

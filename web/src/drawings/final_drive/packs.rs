@@ -12,7 +12,7 @@ use yew::{Html, html};
 /// The packs as stacks.
 pub static PACK: Plate = Plate {
     id: "final_drive/pack",
-    shape: 0.6,
+    shape: 0.66,
     draw: pack,
 };
 
@@ -130,7 +130,7 @@ fn stack(
     let (left, right) = (20.0, (paper.width * 0.5).min(280.0));
     // The title above, what it comes to below; no layer lower than its writing.
     let head = if title.is_some() { 40.0 } else { 16.0 };
-    let (first, room) = (top + head, tall - head - 44.0);
+    let (first, room) = (top + head, tall - head - 68.0);
     let least = 26.0_f64.min(room / layers.len().max(1) as f64);
     let spare = (room - least * layers.len() as f64).max(0.0);
     let mut at = first;
@@ -160,8 +160,8 @@ fn stack(
         <>
             if let Some(title) = title { { text((left, top + 26.0), Lean::Start, tongue.say(title)) } }
             { drawn }
-            { text((left, foot), Lean::Start, &below[0]) }
-            { text((paper.width - 20.0, foot), Lean::End, &below[1]) }
+            { text((left, foot - 24.0), Lean::Start, &below[0]) }
+            { text((left, foot), Lean::Start, &below[1]) }
         </>
     }
 }

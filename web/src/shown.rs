@@ -119,7 +119,7 @@ fn nonempty(text: &str) -> Option<String> {
 
 /// What stands after the field of an entry.
 pub fn tail(state: &State, key: &Key) -> Tail {
-    let Some(field) = field_of(key) else {
+    let Some(field) = field_of(key).map(|field| field.in_book(&state.book)) else {
         return Tail::default();
     };
     let entry = state
@@ -151,9 +151,9 @@ pub fn tail(state: &State, key: &Key) -> Tail {
     let shown = number.unit(state.settings.units);
     let unit = nonempty(shown.symbol);
     match (entry, assumed) {
-        (Some(entry), _) => typed_tail(field, entry, unit),
+        (Some(entry), _) => typed_tail(&field, entry, unit),
         (None, Some(text)) => {
-            let reading = reading_of(field, &Entry::new(text));
+            let reading = reading_of(&field, &Entry::new(text));
             let placeholder = reading
                 .as_ref()
                 .map_or_else(|| text.to_owned(), |r| in_unit(r.value, shown, &manner));

@@ -4,8 +4,8 @@
 
 use measure::{Kind, System, Tool, Unit};
 
-use crate::Key;
 use crate::key::RANK;
+use crate::{Book, Key};
 
 /// What a field takes.
 #[derive(Debug, Clone, Copy)]
@@ -46,6 +46,8 @@ pub struct Number {
     pub units: Option<[&'static Unit; 3]>,
     /// What it is measured with: the usual error of that tool stands in for an untyped ±. `None` is exact (a count, a ratio of teeth).
     pub tool: Option<Tool>,
+    /// The entry that names another tool, where the user says what was measured with: `marking/taken_with`.
+    pub tool_by: Option<&'static str>,
     /// The lowest value that makes sense (SI).
     pub lowest: f64,
     /// The highest value that makes sense (SI).
@@ -94,6 +96,7 @@ pub const fn number(symbol: &'static str, kind: Kind) -> Field {
             kind,
             units: None,
             tool: None,
+            tool_by: None,
             lowest: 0.0,
             highest: f64::MAX,
             whole: false,
@@ -197,6 +200,34 @@ impl Field {
             _ => panic!("only a number is measured"),
         }
         self
+    }
+
+    /// What the number is measured with, unless an entry of the book says otherwise.
+    #[must_use]
+    pub const fn measured_as(mut self, tool: Tool, by: &'static str) -> Self {
+        self = self.measured_with(tool);
+        if let Form::Number(number) = &mut self.form {
+            number.tool_by = Some(by);
+        }
+        self
+    }
+
+    /// The field as it stands in a book, whose entries may say what was measured with.
+    #[must_use]
+    pub fn in_book(&self, book: &Book) -> Self {
+        let mut field = *self;
+        if let Form::Number(number) = &mut field.form
+            && let Some(entry) = number.tool_by.and_then(|by| book.entry(by))
+        {
+            number.tool = match entry.text.trim() {
+                "tape" => Some(Tool::Tape),
+                "rule" => Some(Tool::Rule),
+                "trammel" => Some(Tool::Trammel),
+                "caliper" => Some(Tool::Caliper),
+                _ => number.tool,
+            };
+        }
+        field
     }
 
     /// The units of a bare number where they are not those of the kind: metric, imperial, United States.

@@ -142,6 +142,7 @@ impl Reader<'_> {
 
     /// One field's value.
     fn given<T: Answer>(&mut self, key: Key, field: &'static Field) -> Given<T> {
+        let field = &field.in_book(self.book);
         let asking = Asking {
             key: &key,
             field,
@@ -207,7 +208,7 @@ pub struct Asking<'a> {
     /// Where it stands.
     pub key: &'a Key,
     /// What the field takes.
-    pub field: &'static Field,
+    pub field: &'a Field,
     /// The currency of an amount that names none.
     pub currency: Currency,
 }

@@ -17,6 +17,63 @@ pub struct Paper {
     pub manner: Manner,
     /// Which English.
     pub tongue: Tongue,
+    /// How near the eye has come.
+    pub near: Near,
+}
+
+impl Paper {
+    /// Whether a point lies on the paper.
+    pub fn holds(&self, at: Point) -> bool {
+        (0.0..=self.width).contains(&at.0) && (0.0..=self.height).contains(&at.1)
+    }
+}
+
+/// How near the eye has come to a drawing whose parts lie close together.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Near {
+    /// How many times as large as the whole.
+    pub zoom: f64,
+    /// How far it was moved by hand: across, down, in pixels.
+    pub moved: Point,
+}
+
+impl Default for Near {
+    fn default() -> Self {
+        Self {
+            zoom: 1.0,
+            moved: (0.0, 0.0),
+        }
+    }
+}
+
+impl Near {
+    /// As near as it gets.
+    const NEAREST: f64 = 16.0;
+
+    /// So many times nearer, or further; the whole is the furthest.
+    #[must_use]
+    pub fn by(self, times: f64) -> Self {
+        let zoom = (self.zoom * times).clamp(1.0, Self::NEAREST);
+        let share = zoom / self.zoom;
+        let moved = (self.moved.0 * share, self.moved.1 * share);
+        if zoom > 1.0 {
+            Self { zoom, moved }
+        } else {
+            Self::default()
+        }
+    }
+
+    /// Moved by so many pixels; the whole stays where it is.
+    #[must_use]
+    pub fn shifted(self, across: f64, down: f64) -> Self {
+        if self.zoom <= 1.0 {
+            return self;
+        }
+        Self {
+            moved: (self.moved.0 + across, self.moved.1 + down),
+            ..self
+        }
+    }
 }
 
 /// A range of values on an axis, lowest first.
@@ -123,6 +180,18 @@ impl Fit {
         }
     }
 
+    /// The same, as near as the eye has come: what it looks at stays where it is.
+    #[must_use]
+    pub fn nearer(self, near: Near, looks_at: (f64, f64)) -> Self {
+        let (x, y) = self.at(looks_at.0, looks_at.1);
+        Self {
+            scale: self.scale * near.zoom,
+            left: x - (x - self.left) * near.zoom + near.moved.0,
+            top: y - (y - self.top) * near.zoom + near.moved.1,
+            ..self
+        }
+    }
+
     /// Where a point of the shape comes to lie on the paper.
     pub fn at(&self, x: f64, y: f64) -> Point {
         (
@@ -147,6 +216,7 @@ mod tests {
             height: 300.0,
             manner: Manner::default(),
             tongue: Tongue::British,
+            near: Near::default(),
         }
     }
 
@@ -212,5 +282,21 @@ mod tests {
         assert_eq!(fit.scale, 200.0);
         assert_eq!(fit.at(-1.0, 0.2), (50.0, 130.0));
         assert_eq!(fit.at(1.0, 0.0), (450.0, 170.0));
+    }
+
+    #[test]
+    fn what_is_looked_at_stays_where_it_is_when_one_comes_nearer() {
+        let span = Span {
+            lowest: 0.0,
+            highest: 1.0,
+        };
+        let whole = Fit::new(&paper(), span, span, 10.0);
+        let near = whole.nearer(Near::default().by(2.0), (0.25, 0.5));
+        assert_eq!(near.at(0.25, 0.5), whole.at(0.25, 0.5));
+        assert!((near.scale - 2.0 * whole.scale).abs() < 1e-9);
+        assert_eq!(
+            Near::default().by(2.0).shifted(9.0, 9.0).by(0.5),
+            Near::default()
+        );
     }
 }

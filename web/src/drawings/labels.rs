@@ -146,6 +146,7 @@ mod tests {
             height: 300.0,
             manner: Manner::default(),
             tongue: Tongue::British,
+            near: crate::drawings::Near::default(),
         }
     }
 

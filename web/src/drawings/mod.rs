@@ -35,7 +35,7 @@ pub mod springs;
 pub mod torque;
 pub mod vehicle;
 
-pub use geometry::{Fit, Paper, Point, Span};
+pub use geometry::{Fit, Near, Paper, Point, Span};
 pub use labels::Labels;
 pub use plot::{Axis, Plot};
 pub use qr::qr_drawing;
@@ -64,6 +64,9 @@ pub struct Table {
     /// The rows, as many cells as headings.
     pub rows: Vec<Vec<String>>,
 }
+
+/// The drawings whose parts lie so close together that one has to come nearer.
+pub const CLOSE: &[&str] = &["marking/pattern"];
 
 /// A drawing that a page can show: its id and how it is drawn.
 pub struct Plate {

@@ -160,6 +160,7 @@ mod tests {
             height: 300.0,
             manner: Manner::default(),
             tongue: Tongue::British,
+            near: crate::drawings::Near::default(),
         };
         let plot = Plot::with_room(
             &paper,
@@ -186,6 +187,7 @@ mod tests {
             height: 300.0,
             manner: Manner::default(),
             tongue: Tongue::British,
+            near: crate::drawings::Near::default(),
         };
         let one = Span {
             lowest: 3.0,

@@ -1,33 +1,24 @@
 //! Where do the holes go?
 
+mod costs;
 mod making;
 mod placing;
+mod tables;
 mod templates;
 
 use crate::drawings::Plate;
 use crate::drawings::marking::PATTERN;
 use crate::widgets::{BeforeNowTable, EntryList, EntryRow, Group, ResultTable, SheetPage};
+use costs::AskCosts;
 use making::{OldHoles, Schedule};
 use placing::PLACING;
+use tables::{Readings, Strike};
 use templates::Templates;
 use yew::prelude::*;
 
 const ANSWERS: &[&str] = &["marking/arc_a/*", "marking/arc_b/*"];
 const PLATES: &[&Plate] = &[&PATTERN];
-const RESULTS: &[&str] = &[
-    "marking/arc_a/*",
-    "marking/arc_b/*",
-    "marking/along/*",
-    "marking/across/*",
-    "marking/x/*",
-    "marking/y/*",
-    "marking/differs/*",
-    "marking/land/*",
-    "marking/edge/*",
-    "marking/worst/*",
-    "marking/pair/*",
-    "marking/centre",
-];
+const RESULTS: &[&str] = &["marking/centre", "marking/pair/*", "marking/edge/*"];
 
 const DATUMS: &[&str] = &[
     "seen_from",
@@ -39,6 +30,16 @@ const DATUMS: &[&str] = &[
     "bd",
     "d_side",
     "cd",
+    "taken_with",
+];
+const ABOUT: &[&str] = &[
+    "a_is",
+    "b_is",
+    "c_is",
+    "d_is",
+    "datum_diameter",
+    "taken",
+    "panel_radius",
 ];
 const MOVE: &[&str] = &["move_by", "shift_along", "shift_across"];
 const NEW: &[&str] = &["new_ab", "new_ac", "new_bc", "new_ad", "new_bd", "new_cd"];
@@ -58,10 +59,13 @@ const TEMPLATE: &[&str] = &[
 pub fn Marking() -> Html {
     let below = html! {
         <>
+            <Strike />
+            <Readings />
             <Schedule />
             <Templates />
             <OldHoles />
             <Group id="marking/results" card={false}><ResultTable sheet="marking" results={RESULTS} /></Group>
+            <AskCosts />
             <BeforeNowTable sheet="marking" />
         </>
     };
@@ -80,6 +84,7 @@ pub fn Marking() -> Html {
                 <EntryList list="marking/there" placing={&PLACING} titled={false} />
             </Group>
             <Group id="marking/metal">{ rows(METAL) }</Group>
+            <Group id="marking/about">{ rows(ABOUT) }</Group>
             <Group id="marking/template">{ rows(TEMPLATE) }</Group>
         </SheetPage>
     }

@@ -3,8 +3,10 @@
 use super::icon::{Icon, icon};
 use crate::desk::{use_settings, use_slice};
 use crate::drawings::parts::px;
-use crate::drawings::{Drawing, Paper, Plate, Table};
+use crate::drawings::{CLOSE, Drawing, Near, Paper, Plate, Point, Table};
 use crate::words::{self, Tongue, found, frame};
+use std::cell::RefCell;
+use std::rc::Rc;
 use wasm_bindgen::{JsCast, closure::Closure};
 use web_sys::{Element, ResizeObserver};
 use yew::prelude::*;
@@ -27,7 +29,11 @@ pub fn DrawingFrame(props: &DrawingFrameProps) -> Html {
     let width = use_width(&hold);
     let settings = use_settings();
     let tabled = use_state(|| false);
+    let near = use_state_eq(Near::default);
+    let hand = use_mut_ref(Hand::default);
+    let close = CLOSE.contains(&plate.id);
     let paper = Paper {
+        near: *near,
         width,
         height: (width * plate.shape).clamp(220.0, 520.0).round(),
         manner: settings.manner(),
@@ -40,6 +46,14 @@ pub fn DrawingFrame(props: &DrawingFrameProps) -> Html {
     let body = match &drawing {
         None => empty(plate, settings.tongue),
         Some(drawing) if *tabled => table(&drawing.table),
+        Some(drawing) if close => html! {
+            <div class={classes!("close", (near.zoom > 1.0).then_some("near"))}
+                onpointerdown={touched(&near, &hand, Touch::Down)} onpointermove={touched(&near, &hand, Touch::Moves)}
+                onpointerup={touched(&near, &hand, Touch::Up)} onpointercancel={touched(&near, &hand, Touch::Up)}>
+                { svg(drawing, &paper, plate) }
+                { nearer_keys(&near, &hand, plate, settings.tongue) }
+            </div>
+        },
         Some(drawing) => svg(drawing, &paper, plate),
     };
     let flip = {
@@ -65,6 +79,79 @@ pub fn DrawingFrame(props: &DrawingFrameProps) -> Html {
             { body }
         </figure>
     }
+}
+
+/// Nearer, further, and the whole.
+fn nearer_keys(
+    near: &UseStateHandle<Near>,
+    hand: &Rc<RefCell<Hand>>,
+    plate: &Plate,
+    tongue: Tongue,
+) -> Html {
+    let now = **near;
+    let key = |name: &str, sign: &'static str, said: words::Phrase, to: Near| {
+        let still = now == to;
+        let (near, hand) = (near.clone(), Rc::clone(hand));
+        let press = Callback::from(move |_: MouseEvent| {
+            hand.borrow_mut().near = to;
+            near.set(to);
+        });
+        html! {
+            <button type="button" class="key" data-do={format!("{name} {}", plate.id)} aria-label={tongue.say(said)} disabled={still}
+                onclick={press}>{ sign }</button>
+        }
+    };
+    html! {
+        <div class="nearer" data-zoom={near.zoom.to_string()}>
+            { key("further", "\u{2212}", frame::FURTHER, near.by(0.5)) }
+            { key("nearer", "+", frame::NEARER, near.by(2.0)) }
+            { key("whole", tongue.say(frame::WHOLE), frame::WHOLE, Near::default()) }
+        </div>
+    }
+}
+
+/// What the hand has done to a drawing: moves come faster than the page is drawn, so this is where they add up.
+#[derive(Default)]
+struct Hand {
+    near: Near,
+    fingers: Vec<(i32, Point)>,
+}
+
+#[derive(Clone, Copy)]
+enum Touch {
+    Down,
+    Moves,
+    Up,
+}
+
+/// Fingers on the drawing: one moves what was brought near, two bring it nearer or further.
+fn touched(
+    near: &UseStateHandle<Near>,
+    hand: &Rc<RefCell<Hand>>,
+    touch: Touch,
+) -> Callback<PointerEvent> {
+    let (near, hand) = (near.clone(), Rc::clone(hand));
+    Callback::from(move |event: PointerEvent| {
+        let hand = &mut *hand.borrow_mut();
+        let id = event.pointer_id();
+        let here = (f64::from(event.client_x()), f64::from(event.client_y()));
+        let held = hand.fingers.iter().position(|(finger, _)| *finger == id);
+        match (touch, held) {
+            (Touch::Down, None) => hand.fingers.push((id, here)),
+            (Touch::Up, Some(at)) => drop(hand.fingers.swap_remove(at)),
+            (Touch::Moves, Some(at)) => {
+                let last = std::mem::replace(&mut hand.fingers[at].1, here);
+                let apart = |a: Point, b: Point| (a.0 - b.0).hypot(a.1 - b.1).max(1.0);
+                let other = hand.fingers.iter().find(|(finger, _)| *finger != id);
+                hand.near = match other {
+                    Some((_, other)) => hand.near.by(apart(here, *other) / apart(last, *other)),
+                    None => hand.near.shifted(here.0 - last.0, here.1 - last.1),
+                };
+                near.set(hand.near);
+            }
+            _ => {}
+        }
+    })
 }
 
 fn svg(drawing: &Drawing, paper: &Paper, plate: &Plate) -> Html {

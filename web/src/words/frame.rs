@@ -149,6 +149,9 @@ pub const GO_TO_ENTRY: Phrase = same("Go to the entry");
 // Drawings.
 pub const SHOW_AS_TABLE: Phrase = same("Show as table");
 pub const SHOW_AS_DRAWING: Phrase = same("Show as drawing");
+pub const NEARER: Phrase = same("Nearer");
+pub const FURTHER: Phrase = same("Further");
+pub const WHOLE: Phrase = same("Whole");
 pub const NEXT_DRAWING: Phrase = same("Drawing {0} of {1}: next");
 pub const DRAWING_EMPTY: Phrase =
     same("The drawing appears as soon as there is something to draw.");

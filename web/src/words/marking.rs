@@ -20,6 +20,56 @@ pub const FROM_B: Phrase = same("From B′");
 /// The heading of the ±.
 pub const WITHIN: Phrase = same("Within");
 
+/// How the bands of ± are drawn.
+pub const BANDS: Phrase = same("± {0} times as large");
+/// The heading of where it was, along the line.
+pub const WAS_ALONG: Phrase = same("Along A–B");
+/// The heading of where it was, above the line.
+pub const WAS_ABOVE: Phrase = same("Above A–B");
+/// The heading of the offset along the new line.
+pub const ALONG: Phrase = same("Along A′–B′");
+/// The heading of the offset from the new line.
+pub const ABOVE: Phrase = same("Above A′–B′");
+/// The heading of what differs between image and fit.
+pub const DIFFERS: Phrase = same("Image to fit");
+/// The heading of the land.
+pub const LAND: Phrase = same("Least land");
+/// The heading of how far it may be off.
+pub const WORST: Phrase = same("At worst off by");
+/// The heading of what the readings say of each other.
+pub const SAYS: Phrase = same("The readings");
+/// All agree.
+pub const AGREE: Phrase = same("agree");
+/// Nothing checks them.
+pub const UNCHECKED: Phrase = same("nothing checks them");
+/// One of three is bad.
+pub const ONE_IS_BAD: Phrase = same("one is bad");
+/// More than one is bad.
+pub const SEVERAL: Phrase = same("do not agree");
+/// One was named.
+pub const NAMED: Phrase = same("{0} is out");
+/// How the set-out table is to be used.
+pub const STRIKE_SAID: Phrase = same(
+    "Strike both arcs, and check with the offsets from the line. Where image and fit differ by more than their ±, the body is not symmetrical: decide which one the parts follow.",
+);
+/// What the residuals are.
+pub const RESIDUALS_SAID: Phrase =
+    same("What each reading is longer (+) or shorter than the place found from all of them.");
+/// Brings the question of a hired template to costs.
+pub const ASK_SEND: Phrase = same("Ask Costs: send out or do here?");
+/// Brings the question of an own template to costs.
+pub const ASK_HIRE: Phrase = pair(
+    "Ask Costs: hire or buy a template?",
+    "Ask Costs: rent or buy a template?",
+);
+/// What the costs line is called.
+pub const TEMPLATE: Phrase = same("Drilling template");
+/// What the work is called there.
+pub const SETTING_OUT: Phrase = pair(
+    "Marking out, with a hired template",
+    "Layout, with a rented template",
+);
+
 const FEATURES: &[&str] = &["marking/features"];
 
 /// The words of the marking-out sheet.
@@ -44,6 +94,7 @@ pub static WORDS: Subject = Subject {
         ("marking/c_is", same("C is")),
         ("marking/d_is", same("D is")),
         ("marking/datum_diameter", same("Datum holes, diameter")),
+        ("marking/taken_with", same("Distances measured with")),
         ("marking/taken", same("Distances taken")),
         ("marking/panel_radius", same("Panel curved to a radius of")),
         ("marking/features/*/name", same("Name")),
@@ -172,6 +223,9 @@ pub static WORDS: Subject = Subject {
         ("marking/seen_from=above", same("Above")),
         ("above", same("Above A–B")),
         ("below", same("Below A–B")),
+        ("tape", same("Tape")),
+        ("rule", same("Rule")),
+        ("trammel", same("Trammel")),
         ("chord", same("Straight")),
         ("surface", same("Over the surface")),
         ("round", same("Round hole")),
@@ -215,6 +269,7 @@ pub static WORDS: Subject = Subject {
         ("marking/new_side", same("The new side's datums")),
         ("marking/there", same("On the new side already")),
         ("marking/metal", same("Metal and tools")),
+        ("marking/about", same("About the datums")),
         ("marking/results", same("What comes of it")),
         ("marking/template", same("The template")),
         ("marking/strike", same("Set it out")),
@@ -345,6 +400,12 @@ pub static WORDS: Subject = Subject {
         (
             "edge_short",
             same("{row}: only {0} of land to the edge, where {1} should be left."),
+        ),
+        (
+            "not_alike",
+            same(
+                "{row}: the twin lies {0} off the point's image. The body is not symmetrical: look at image and fit side by side.",
+            ),
         ),
         (
             "taken_as_alike",

@@ -31,6 +31,8 @@ pub const REACHES: &[&str] = &[
     "outside",
     "same_edges",
 ];
+/// The entry that says what distances are measured with.
+const TAKEN_WITH: &str = "marking/taken_with";
 /// Which side of the line from A to B.
 const SIDES: &[&str] = &["above", "below"];
 
@@ -40,19 +42,19 @@ sheet! {
         /// Where one looks from. A stands to the left of B on the side that has the holes.
         seen_from: Given<&'static str> = choice(&["seat", "front", "above"]).assumed("seat"),
         /// From datum A to datum B.
-        ab: Given<Length> = number("AB", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        ab: Given<Length> = number("AB", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From A to C.
-        ac: Given<Length> = number("AC", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        ac: Given<Length> = number("AC", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From B to C.
-        bc: Given<Length> = number("BC", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        bc: Given<Length> = number("BC", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// Which side of A–B C lies on.
         c_side: Given<&'static str> = choice(SIDES).assumed("above"),
         /// From A to D.
-        ad: Given<Length> = number("AD", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        ad: Given<Length> = number("AD", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From B to D.
-        bd: Given<Length> = number("BD", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        bd: Given<Length> = number("BD", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From C to D: it only checks.
-        cd: Given<Length> = number("CD", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        cd: Given<Length> = number("CD", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// Which side of A–B D lies on.
         d_side: Given<&'static str> = choice(SIDES).assumed("above"),
         /// What datum A is.
@@ -65,10 +67,12 @@ sheet! {
         d_is: Given<Rc<str>> = text(),
         /// The diameter of the holes that serve as datums, where distances are read to their edges.
         datum_diameter: Given<Length> = number("d_0", Kind::Length).between(0.0, 0.3).measured_with(Tool::Caliper),
+        /// What distances are measured with: the usual error of that tool stands in for an untyped ±.
+        taken_with: Given<&'static str> = choice(&["tape", "rule", "trammel"]).assumed("tape"),
         /// How distances lie on a curved panel.
         taken: Given<&'static str> = choice(&["chord", "surface"]).assumed("chord"),
         /// The radius of the curved panel.
-        panel_radius: Given<Length> = number("r", Kind::Length).between(0.05, 50.0).measured_with(Tool::Tape),
+        panel_radius: Given<Length> = number("r", Kind::Length).between(0.05, 50.0).measured_as(Tool::Tape, TAKEN_WITH),
 
         /// The features of the pattern.
         features: AtLeastOne<FeatureEntry>,
@@ -78,21 +82,21 @@ sheet! {
         /// Points that lie alike on both sides of the vehicle.
         pairs: Vec<PairEntry>,
         /// From A to B on the new side.
-        new_ab: Given<Length> = number("A'B'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        new_ab: Given<Length> = number("A'B'", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From A to C on the new side.
-        new_ac: Given<Length> = number("A'C'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        new_ac: Given<Length> = number("A'C'", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From B to C on the new side.
-        new_bc: Given<Length> = number("B'C'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        new_bc: Given<Length> = number("B'C'", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From A to D on the new side.
-        new_ad: Given<Length> = number("A'D'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        new_ad: Given<Length> = number("A'D'", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From B to D on the new side.
-        new_bd: Given<Length> = number("B'D'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        new_bd: Given<Length> = number("B'D'", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From C to D on the new side.
-        new_cd: Given<Length> = number("C'D'", Kind::Length).between(0.02, 5.0).measured_with(Tool::Tape),
+        new_cd: Given<Length> = number("C'D'", Kind::Length).between(0.02, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// Shifted along the line from A to B.
-        shift_along: Given<Length> = number("s_x", Kind::Length).between(-5.0, 5.0).measured_with(Tool::Tape),
+        shift_along: Given<Length> = number("s_x", Kind::Length).between(-5.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// Shifted across it; above is more than nothing.
-        shift_across: Given<Length> = number("s_y", Kind::Length).between(-5.0, 5.0).measured_with(Tool::Tape).assumed("0 exact"),
+        shift_across: Given<Length> = number("s_y", Kind::Length).between(-5.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH).assumed("0 exact"),
 
         /// What is on the new side already.
         there: Vec<ThereEntry>,
@@ -145,13 +149,13 @@ sheet! {
         /// The corners of a free outline, from the feature's own place.
         points: Vec<OutlineEntry>,
         /// From datum A.
-        a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From datum B.
-        b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From datum C.
-        c: Given<Length> = number("c", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        c: Given<Length> = number("c", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From datum D.
-        d: Given<Length> = number("e", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        d: Given<Length> = number("e", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// To where at the feature the distances are read.
         read_to: Given<&'static str> = choice(REACHES).assumed("centres"),
         /// Along the line from A to B.
@@ -174,7 +178,7 @@ sheet! {
         /// From where.
         from: Given<&'static str> = choice(&["a", "b", "c", "d", "along", "across"]),
         /// What the tape says.
-        reading: Given<Length> = number("m", Kind::Length).between(-5.0, 5.0).measured_with(Tool::Tape),
+        reading: Given<Length> = number("m", Kind::Length).between(-5.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// To where at the feature.
         read_to: Given<&'static str> = choice(REACHES).assumed("centres"),
     }
@@ -192,17 +196,17 @@ sheet! {
         /// What the point is.
         name: Given<Rc<str>> = text(),
         /// The point from A, where it is none of the datums.
-        own_a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        own_a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// The point from B.
-        own_b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        own_b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// The point from C.
-        own_c: Given<Length> = number("c", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        own_c: Given<Length> = number("c", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// The twin from A.
-        twin_a: Given<Length> = number("a'", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        twin_a: Given<Length> = number("a'", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// The twin from B.
-        twin_b: Given<Length> = number("b'", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        twin_b: Given<Length> = number("b'", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// The twin from C.
-        twin_c: Given<Length> = number("c'", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        twin_c: Given<Length> = number("c'", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// Which side of the line A–B both lie on.
         side: Given<&'static str> = choice(SIDES).assumed("above"),
     }
@@ -211,9 +215,9 @@ sheet! {
         /// What it is.
         name: Given<Rc<str>> = text(),
         /// From A on the new side.
-        a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From B on the new side.
-        b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_with(Tool::Tape),
+        b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// Which side of the line A–B.
         side: Given<&'static str> = choice(SIDES).assumed("above"),
         /// How far it reaches across.

@@ -118,7 +118,7 @@ pub fn fix(sights: &[Sight], side: Side) -> Result<Fix, TradeError> {
     {
         meets(&a.distance(b), r1, r2)?;
     }
-    let weights: Vec<f64> = sights.iter().map(|sight| weight(reading(sight))).collect();
+    let weights: Vec<f64> = sights.iter().map(weighed).collect();
     let (inputs, shape) = inputs(sights);
     let sign = side.sign();
     let start = rows(
@@ -132,8 +132,9 @@ pub fn fix(sights: &[Sight], side: Side) -> Result<Fix, TradeError> {
         let (shape, weights) = (shape.clone(), weights.clone());
         let traced: Vec<&dyn Traced> = inputs.iter().map(|input| input.0).collect();
         Table::new("position by least squares", &traced, move |numbers| {
+            // A little beside these readings the place lies a little beside this one.
             let rows = rows(&shape, numbers, sign);
-            place(&rows, &weights, sign).map_or(vec![f64::NAN; 2], Vec::from)
+            settled(whole, &rows, &weights).map_or(vec![f64::NAN; 2], Vec::from)
         })
     };
     let coordinate = |i: usize| table.output(i).of_kind(Kind::Length).cited(&LEAST_SQUARES);
@@ -158,6 +159,17 @@ fn reading(sight: &Sight) -> &Length {
         Sight::Along(x) => x,
         Sight::Across(y) => y,
     }
+}
+
+/// What a reading weighs: by its own ±, and by that of the datum it runs from, which it cannot be better than.
+fn weighed(sight: &Sight) -> f64 {
+    let own = weight(reading(sight));
+    let Sight::From { datum, .. } = sight else {
+        return own;
+    };
+    let either = |length: &Length| 0.5 * length.plus().max(length.minus());
+    let datum = either(&datum.x).max(either(&datum.y));
+    own / (1.0 + own * datum * datum)
 }
 
 fn residual(sight: &Sight, at: &Point, sign: f64) -> Length {
@@ -221,20 +233,22 @@ fn rows(shape: &[Shape], numbers: &[f64], sign: f64) -> Vec<Row> {
 
 /// The place that makes the weighed squares least.
 fn place(rows: &[Row], weights: &[f64], sign: f64) -> Option<[f64; 2]> {
-    let equations = |at: &[f64; 2]| {
+    let best = starts(rows, sign)
+        .into_iter()
+        .min_by(|a, b| misfit(rows, weights, a).total_cmp(&misfit(rows, weights, b)))?;
+    settled(best, rows, weights)
+}
+
+/// The place next to a first guess that makes the weighed squares least.
+fn settled(guess: [f64; 2], rows: &[Row], weights: &[f64]) -> Option<[f64; 2]> {
+    settle(guess, |at| {
         let with = rows.iter().zip(weights);
         with.map(|(row, weight)| {
             let (slopes, remainder) = row.equation(at);
             (slopes, remainder, *weight)
         })
-        .collect::<Vec<_>>()
-    };
-    let starts = starts(rows, sign);
-    let cost = |at: &[f64; 2]| equations(at).iter().map(|(_, r, w)| w * r * r).sum::<f64>();
-    let best = starts
-        .into_iter()
-        .min_by(|a, b| cost(a).total_cmp(&cost(b)))?;
-    settle(best, equations)
+        .collect()
+    })
 }
 
 /// First guesses: every pair of distances that meets, and every offset pair, on the side asked.

@@ -11,6 +11,7 @@ mod gearing;
 mod handover;
 mod keeping;
 mod links;
+mod marking;
 mod opening;
 mod paint;
 mod quick_answers;
@@ -50,6 +51,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
         conversion::CASES,
         costs::CASES,
         templates::CASES,
+        marking::CASES,
         versions::CASES,
         quick_answers::CASES,
         axle::CASES,

@@ -1,15 +1,17 @@
 //! The drawing of the pattern and its image.
 
 use super::ground::{Place, View, centre, panel};
-use crate::drawings::parts::{Fill, Lean, Line, line, outline, px, shape, shape_line, text_on};
+use crate::drawings::parts::{
+    Fill, Lean, Line, area, line, outline, px, shape, shape_line, text, text_on,
+};
 use crate::drawings::{Drawing, Fit, Labels, Paper, Plate, Point, Span, Table};
 use crate::shown::written;
 use crate::state::State;
 use crate::words::{self, filled, marking};
 use buildbook::Key;
-use buildbook::sheets::marking::MarkingFindings;
+use buildbook::sheets::marking::{Goes, MarkingFindings};
 use measure::{Kind, Length};
-use trade::marking::{Outline, Placed, error_ellipse};
+use trade::marking::{Ellipse, Outline, Placed, error_ellipse};
 use yew::{Html, html};
 
 /// The pattern and its image.
@@ -18,6 +20,9 @@ pub static PATTERN: Plate = Plate {
     shape: 0.68,
     draw: pattern,
 };
+
+/// How far the widest band of ± may reach, pixels.
+const WIDEST_BAND: f64 = 16.0;
 
 /// Everything in one view, metres.
 struct Scene<'a> {
@@ -57,14 +62,19 @@ fn pattern(state: &State, paper: &Paper) -> Option<Drawing> {
     let (low, high) = (y.lowest - room, y.highest + room);
     let from_above = marking.sheet.seen_from.value() == Some(&"above");
     let body = panel(from_above, &middle, half, low, high);
+    let chosen = chosen(state);
+    let looks_at = chosen
+        .and_then(|chosen| marking.moved.features.get(chosen)?.at.as_ref().ok())
+        .map_or(middle.foot, |at| view.at(at.values()));
     let fit = Fit::new(
         paper,
         Span::of(body.iter().map(|at| at[0]))?,
         Span::of(body.iter().map(|at| at[1]))?,
         12.0,
-    );
+    )
+    .nearer(paper.near, (looks_at[0], looks_at[1]));
     let scene = Scene {
-        chosen: chosen(state),
+        chosen,
         marking,
         view,
         old,
@@ -89,17 +99,18 @@ fn pattern(state: &State, paper: &Paper) -> Option<Drawing> {
         title: tongue.say(marking::PATTERN_TITLE).to_owned(),
         description: filled(
             tongue.say(marking::PATTERN_SAID),
-            &[features.len().to_string()],
+            &[features.len().to_string(), struck(state, paper)],
         ),
         marks: html! {
             <>
                 { outline(&body, Line::Outline) }
                 { line(top, foot, Line::Centre) }
-                { scene.struck(paper) }
                 { scene.features() }
-                { scene.bands() }
-                { scene.datums(paper) }
-                { text_on((foot.0, paper.height - 8.0), Lean::Middle, tongue.say(named)) }
+                { scene.there() }
+                { scene.bands(paper) }
+                { scene.struck() }
+                { scene.named(state, paper) }
+                if paper.holds((top.0, 24.0)) { { text_on((top.0, 24.0), Lean::Middle, tongue.say(named)) } }
             </>
         },
         table: table(state, paper),
@@ -198,33 +209,109 @@ impl Scene<'_> {
         }
     }
 
-    /// The ± of where each feature goes, drawn larger where it would not be seen.
-    fn bands(&self) -> Html {
-        html! {}
+    /// What is on the new side already.
+    fn there(&self) -> Html {
+        let there = self.marking.moved.there.iter();
+        there
+            .map(|(_, placed)| {
+                let outline = self.view.outline(&placed.outline());
+                shape(self.path(&outline), Fill::Hatched)
+            })
+            .collect()
     }
 
-    /// The datums of both sides, by their letters.
-    fn datums(&self, paper: &Paper) -> Html {
-        let mut labels = Labels::new(paper);
-        let mut crosses = Vec::new();
-        let mut mark = |at: Place, said: String| {
-            let at = self.on(at);
-            labels.add(at, said);
-            crosses.push(cross(at));
-        };
-        for (at, letter) in self.old.iter().zip(["A", "B", "C", "D"]) {
-            mark(*at, letter.to_owned());
+    /// The ± of where each feature goes: its 95 % ellipse, drawn larger where it would not be seen.
+    fn bands(&self, paper: &Paper) -> Html {
+        let goes = self.marking.moved.features.iter();
+        let ellipses: Vec<(Place, Ellipse)> = goes
+            .filter_map(|goes| {
+                let at = goes.at.as_ref().ok()?;
+                Some((at.values(), error_ellipse(at)))
+            })
+            .collect();
+        let widest = ellipses.iter().map(|(_, ellipse)| ellipse.long);
+        let widest = widest.fold(0.0, f64::max) * self.fit.scale;
+        if widest <= 0.0 {
+            return html! {};
         }
-        if let (Ok(from), true) = (&self.marking.moved.from, self.marking.moved.mirrors) {
-            for (at, letter) in from.iter().zip(["A′", "B′"]) {
-                mark(self.view.at(at.values()), letter.to_owned());
+        let times = [50.0, 20.0, 10.0, 5.0, 2.0]
+            .into_iter()
+            .find(|times| widest * times <= WIDEST_BAND)
+            .unwrap_or(1.0);
+        let bands = ellipses
+            .iter()
+            .map(|(at, ellipse)| area(&self.band(*at, ellipse, times), Fill::Uncertain));
+        let said = filled(
+            paper.tongue.say(marking::BANDS),
+            &[(times as u32).to_string()],
+        );
+        html! {
+            <>
+                { bands.collect::<Html>() }
+                if times > 1.0 { { text((12.0, paper.height - 10.0), Lean::Start, &said) } }
+            </>
+        }
+    }
+
+    fn band(&self, at: Place, ellipse: &Ellipse, times: f64) -> Vec<Point> {
+        let (sin, cos) = ellipse.angle.sin_cos();
+        let corner = |i: u32| {
+            let (across, along) = (std::f64::consts::TAU * f64::from(i) / 36.0).sin_cos();
+            let (u, v) = (ellipse.long * along * times, ellipse.short * across * times);
+            let place = [at[0] + cos * u - sin * v, at[1] + sin * u + cos * v];
+            self.on(self.view.at(place))
+        };
+        (0..36).map(corner).collect()
+    }
+
+    /// The datums of both sides by their letters, the features by their numbers, the chosen one by its name.
+    fn named(&self, state: &State, paper: &Paper) -> Html {
+        let mut labels = Labels::new(paper);
+        let list = Key::from("marking/features");
+        let features = || {
+            let rows = self.marking.sheet.features.iter();
+            rows.zip(&self.marking.moved.features).enumerate()
+        };
+        let place = |goes: &Goes| Some(self.on(self.view.at(goes.at.as_ref().ok()?.values())));
+        if let Some((_, (row, goes))) = features().find(|(at, _)| self.chosen == Some(*at))
+            && let Some(at) = place(goes).filter(|at| paper.holds(*at))
+        {
+            labels.add(
+                at,
+                words::row_name(&state.book, &list, row.id(), paper.tongue),
+            );
+        }
+        self.distances(&mut labels, paper);
+        let new = match &self.marking.moved.from {
+            Ok(from) if self.marking.moved.mirrors => &from[..],
+            _ => &[],
+        };
+        let datums = self.old.iter().copied().zip(["A", "B", "C", "D"]);
+        let new = new
+            .iter()
+            .map(|at| self.view.at(at.values()))
+            .zip(["A′", "B′"]);
+        let mut crosses = Vec::new();
+        for (at, letter) in datums.chain(new) {
+            let at = self.on(at);
+            if paper.holds(at) {
+                labels.add(at, letter);
+                crosses.push(cross(at));
+            }
+        }
+        // From afar the numbers would only hide what they stand beside.
+        if paper.near.zoom > 1.0 {
+            for (number, (_, goes)) in features().filter(|(at, _)| self.chosen != Some(*at)) {
+                if let Some(at) = place(goes).filter(|at| paper.holds(*at)) {
+                    labels.add(at, (number + 1).to_string());
+                }
             }
         }
         html! { <>{ crosses.into_iter().collect::<Html>() }{ labels.placed() }</> }
     }
 
     /// The arcs that place the chosen feature, with how far they are struck.
-    fn struck(&self, paper: &Paper) -> Html {
+    fn struck(&self) -> Html {
         let moved = &self.marking.moved;
         let Some(goes) = self.chosen.and_then(|chosen| moved.features.get(chosen)) else {
             return html! {};
@@ -236,18 +323,70 @@ impl Scene<'_> {
         from.iter()
             .map(|datum| {
                 let there = self.on(self.view.at(datum.values()));
-                let said = length(&datum.distance(at), paper);
-                let middle = ((here.0 + there.0) / 2.0, (here.1 + there.1) / 2.0);
                 html! {
                     <>
                         { line(there, here, Line::Hidden) }
                         { shape_line(arc(there, here), Line::Now) }
-                        { text_on(middle, Lean::Middle, &said) }
                     </>
                 }
             })
             .collect()
     }
+
+    /// How far the arcs are struck, each beside its line: half way from its datum, or nearer where that lies off the paper.
+    fn distances(&self, labels: &mut Labels, paper: &Paper) {
+        let moved = &self.marking.moved;
+        let goes = self.chosen.and_then(|chosen| moved.features.get(chosen));
+        let (Ok(from), Some(Ok(at))) = (&moved.from, goes.map(|goes| &goes.at)) else {
+            return;
+        };
+        let here = self.on(self.view.at(at.values()));
+        for datum in from {
+            let there = self.on(self.view.at(datum.values()));
+            let share = [0.5, 0.7, 0.85].into_iter().map(|share| {
+                (
+                    there.0 + share * (here.0 - there.0),
+                    there.1 + share * (here.1 - there.1),
+                )
+            });
+            let mut seen = share.filter(|at| paper.holds(*at));
+            if let Some(middle) = seen.next() {
+                labels.add(middle, length(&datum.distance(at), paper));
+            }
+        }
+    }
+}
+
+/// The feature that the arcs are for, and how far they are struck.
+fn struck(state: &State, paper: &Paper) -> String {
+    let marking = &state.findings.marking;
+    let row = chosen(state).and_then(|chosen| marking.sheet.features.get(chosen));
+    row.map_or_else(String::new, |row| {
+        let name = words::row_name(
+            &state.book,
+            &Key::from("marking/features"),
+            row.id(),
+            paper.tongue,
+        );
+        format!(
+            "{name}, {}, {}",
+            cell(state, row.id(), "arc_a", paper),
+            cell(state, row.id(), "arc_b", paper)
+        )
+    })
+}
+
+/// A result of a feature as text; a dash where there is none.
+fn cell(state: &State, row: &str, name: &str, paper: &Paper) -> String {
+    let figure = state
+        .findings
+        .marking
+        .found
+        .figure(&format!("marking/{name}/{row}"));
+    figure.map_or_else(
+        || "—".to_owned(),
+        |figure| written(figure, &paper.manner).whole(),
+    )
 }
 
 /// A part of the circle about a datum that passes a place, a little to both sides of it.
@@ -293,22 +432,14 @@ fn table(state: &State, paper: &Paper) -> Table {
     let list = Key::from("marking/features");
     let rows = marking.sheet.features.iter().zip(&marking.moved.features);
     let rows = rows.map(|(row, goes)| {
-        let figure = |name: &str| {
-            let id = format!("marking/{name}/{}", row.id());
-            let figure = marking.found.figure(&id);
-            figure.map_or_else(
-                || "—".to_owned(),
-                |figure| written(figure, &paper.manner).whole(),
-            )
-        };
         let within = goes.at.as_ref().map_or_else(
             |_| "—".to_owned(),
             |at| length(&Length::exact(error_ellipse(at).long), paper),
         );
         vec![
             words::row_name(&state.book, &list, row.id(), tongue),
-            figure("arc_a"),
-            figure("arc_b"),
+            cell(state, row.id(), "arc_a", paper),
+            cell(state, row.id(), "arc_b", paper),
             within,
         ]
     });

@@ -1,6 +1,6 @@
 //! Where the pattern goes: mirrored in the vehicle's centre line, fitted to the new side's datums, or shifted.
 
-use ::trade::marking::{Fit, MirrorLine, Move, Placed, Point, Sight};
+use ::trade::marking::{Fit, MirrorLine, Move, Placed, Point, Shape, Sight};
 use ::trade::marking::{fix, mirror_line, rigid_fit};
 use measure::{Kind, Length, Ratio};
 
@@ -27,6 +27,8 @@ pub struct Moved {
     pub fit: Option<Fit>,
     /// The features, row by row.
     pub features: Vec<Goes>,
+    /// What is on the new side already, by its place in the list.
+    pub there: Vec<(usize, Placed)>,
 }
 
 /// Where one feature goes.
@@ -122,7 +124,9 @@ pub(super) fn moved(sheet: &MarkingSheet, taken: &TakenOff, found: &mut Found) -
     if mirrors {
         keep_handed_parts(sheet, taken, &mut features);
     }
+    let there = there(sheet, &from, mirrors, found);
     Moved {
+        there,
         line,
         pairs,
         centre,
@@ -299,4 +303,39 @@ fn keep_handed_parts(sheet: &MarkingSheet, taken: &TakenOff, goes: &mut [Goes]) 
             Ok(placed)
         });
     }
+}
+
+/// What is on the new side already, where it lies.
+fn there(
+    sheet: &MarkingSheet,
+    from: &Result<[Point; 2], Lack>,
+    mirrors: bool,
+    found: &mut Found,
+) -> Vec<(usize, Placed)> {
+    let Ok(from) = from else {
+        return Vec::new();
+    };
+    let curve = Curve::of(sheet);
+    let mut placed = Vec::new();
+    for (place, row) in sheet.there.iter().enumerate() {
+        let (Some(a), Some(b), Some(across)) = (row.a.value(), row.b.value(), row.diameter.value())
+        else {
+            continue;
+        };
+        let sights = [a, b].into_iter().zip(from).map(|(distance, datum)| {
+            let distance = curve.straight(distance);
+            let datum = datum.clone();
+            Sight::From { datum, distance }
+        });
+        let above = match (side(&row.side), mirrors) {
+            (side, true) => other(side),
+            (side, false) => side,
+        };
+        let fixed = fix(&sights.collect::<Vec<_>>(), above);
+        match fixed.and_then(|fix| Ok((fix.at, Shape::round(across.clone())?))) {
+            Ok((at, shape)) => placed.push((place, Placed::new(shape, at, Ratio::exact(0.0)))),
+            Err(error) => found.errors.push((row.b.key().clone(), error.into())),
+        }
+    }
+    placed
 }

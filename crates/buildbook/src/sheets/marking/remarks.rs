@@ -81,6 +81,16 @@ fn of_the_move(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) {
     if let [pair] = &moved.pairs[..] {
         found.remark(Remark::new(Rank::Remark, "one_pair").at(pair.0.under("twin_a")));
     }
+    // What keeps the twins from lying on each other's images, beyond the ±, is the body.
+    if let Some(line) = &moved.line {
+        let rests = moved.pairs.iter().zip(&line.residuals);
+        let off = rests.filter(|(_, rest)| rest.value() > rest.minus());
+        let most = off.max_by(|a, b| a.1.value().total_cmp(&b.1.value()));
+        if let Some(((key, _), rest)) = most {
+            let remark = Remark::new(Rank::Remark, "not_alike").at(key.under("twin_a"));
+            found.remark(remark.with(rest.figure(Kind::Length)));
+        }
+    }
     if moved.features.iter().any(|feature| feature.kept) {
         found.remark(Remark::standing(Rank::Remark, "handed_kept"));
     }

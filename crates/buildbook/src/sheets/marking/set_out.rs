@@ -2,14 +2,14 @@
 
 use std::rc::Rc;
 
-use ::trade::marking::{Form, LandVerdict, Placed, Point, Shape, Sight};
+use ::trade::marking::{Form, LandVerdict, Placed, Point};
 use ::trade::marking::{
-    arcs, fix, land, land_between, left_between, offsets, swing, usual_edge, usual_land,
+    arcs, land, land_between, left_between, offsets, swing, usual_edge, usual_land,
 };
-use measure::{Figure, Kind, Length, Ratio};
+use measure::{Kind, Length};
 
 use super::moving::{Goes, Moved};
-use super::take_off::{Curve, TakenOff, other, side};
+use super::take_off::{Curve, TakenOff};
 use super::{FeatureEntry, MarkingSheet};
 use crate::{All, Found, Given, Key, Lack, Rank, Remark};
 
@@ -107,8 +107,11 @@ fn cross(moved: &Moved, feature: &FeatureEntry, placed: &Goes, found: &mut Found
         let angle = swing.value() % std::f64::consts::PI;
         if angle.min(std::f64::consts::PI - angle) < FLAT {
             let remark = Remark::new(Rank::Remark, "flat_crossing").at(feature.key.under("a"));
-            let flat = Figure::exact(angle.min(std::f64::consts::PI - angle), Kind::Angle);
-            found.remark(remark.with(flat));
+            let flat = match angle < FLAT {
+                true => swing,
+                false => (std::f64::consts::PI - swing).of_kind(Kind::Angle),
+            };
+            found.remark(remark.with(flat.figure(Kind::Angle)));
         }
     }
 }
@@ -171,7 +174,11 @@ fn lands(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) -> Vec<(Rc<str>
             Some(Room::new(&feature.key, &feature.name, place, placed, true))
         })
         .collect();
-    rooms.extend(there(sheet, moved, found));
+    let there = moved.there.iter().enumerate();
+    rooms.extend(there.map(|(place, (row, placed))| {
+        let row = &sheet.there[*row];
+        Room::new(&row.key, &row.name, place, placed.clone(), false)
+    }));
     for (i, room) in rooms.iter().enumerate().filter(|(_, room)| room.own) {
         let nearest = (0..rooms.len())
             .filter(|j| *j != i)
@@ -244,37 +251,4 @@ fn edges(sheet: &MarkingSheet, rooms: &[Room], found: &mut Found) {
         let [left, least] = [land.left, least].map(|length| length.figure(Kind::Length));
         found.remark(remark.with(left).with(least));
     }
-}
-
-/// What is on the new side already, where it lies.
-fn there(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) -> Vec<Room> {
-    let Ok(from) = &moved.from else {
-        return Vec::new();
-    };
-    let curve = Curve::of(sheet);
-    let mut rooms = Vec::new();
-    for (place, row) in sheet.there.iter().enumerate() {
-        let (Some(a), Some(b), Some(across)) = (row.a.value(), row.b.value(), row.diameter.value())
-        else {
-            continue;
-        };
-        let sights = [a, b].into_iter().zip(from).map(|(distance, datum)| {
-            let distance = curve.straight(distance);
-            let datum = datum.clone();
-            Sight::From { datum, distance }
-        });
-        let above = match (side(&row.side), moved.mirrors) {
-            (side, true) => other(side),
-            (side, false) => side,
-        };
-        let fixed = fix(&sights.collect::<Vec<_>>(), above);
-        match fixed.and_then(|fix| Ok((fix.at, Shape::round(across.clone())?))) {
-            Ok((at, shape)) => {
-                let placed = Placed::new(shape, at, Ratio::exact(0.0));
-                rooms.push(Room::new(&row.key, &row.name, place, placed, false));
-            }
-            Err(error) => found.errors.push((row.b.key().clone(), error.into())),
-        }
-    }
-    rooms
 }

@@ -90,7 +90,7 @@ impl Row {
 
 /// The position of a feature from two or more readings, to the given side of the datum line.
 ///
-/// The sum of the squared remainders, each weighed by its ±, is made least.
+/// The sum of the squared remainders, each weighed by its ± and that of its datum, is made least.
 ///
 /// # Units
 /// Lengths in metres.
@@ -102,6 +102,32 @@ impl Row {
 /// # Source
 /// JCGM 100:2008, H.3.
 pub fn fix(sights: &[Sight], side: Side) -> Result<Fix, TradeError> {
+    let own = |sight: &Sight| match sight {
+        Sight::From { datum, .. } => datum_deviation_m(datum),
+        _ => 0.0,
+    };
+    fix_from(sights, &sights.iter().map(own).collect::<Vec<_>>(), side)
+}
+
+/// The standard deviation of a datum, metres: that of its less certain coordinate.
+#[must_use]
+pub fn datum_deviation_m(datum: &Point) -> f64 {
+    let either = |length: &Length| 0.5 * length.plus().max(length.minus());
+    either(&datum.x).max(either(&datum.y))
+}
+
+/// As [`fix`], with the standard deviation of the datum of each reading (metres; nothing for an offset) where many features are read
+/// from the same datums.
+///
+/// # Units
+/// Lengths in metres.
+///
+/// # Errors
+/// As [`fix`].
+///
+/// # Source
+/// As [`fix`].
+pub fn fix_from(sights: &[Sight], datums: &[f64], side: Side) -> Result<Fix, TradeError> {
     if sights.len() < 2 {
         return Err(TradeError::Undetermined { entry: "readings" });
     }
@@ -118,7 +144,15 @@ pub fn fix(sights: &[Sight], side: Side) -> Result<Fix, TradeError> {
     {
         meets(&a.distance(b), r1, r2)?;
     }
-    let weights: Vec<f64> = sights.iter().map(weighed).collect();
+    let weights: Vec<f64> = sights
+        .iter()
+        .zip(datums)
+        .map(|(sight, datum)| {
+            // A reading weighs by its own ±, and can be no better than the datum it runs from.
+            let own = weight(reading(sight));
+            own / (1.0 + own * datum * datum)
+        })
+        .collect();
     let (inputs, shape) = inputs(sights);
     let sign = side.sign();
     let start = rows(
@@ -159,17 +193,6 @@ fn reading(sight: &Sight) -> &Length {
         Sight::Along(x) => x,
         Sight::Across(y) => y,
     }
-}
-
-/// What a reading weighs: by its own ±, and by that of the datum it runs from, which it cannot be better than.
-fn weighed(sight: &Sight) -> f64 {
-    let own = weight(reading(sight));
-    let Sight::From { datum, .. } = sight else {
-        return own;
-    };
-    let either = |length: &Length| 0.5 * length.plus().max(length.minus());
-    let datum = either(&datum.x).max(either(&datum.y));
-    own / (1.0 + own * datum * datum)
 }
 
 fn residual(sight: &Sight, at: &Point, sign: f64) -> Length {

@@ -21,7 +21,7 @@ mod worst;
 
 pub use apart::{land_between, land_to_edge, left_between, usual_edge, usual_land};
 pub use fit::{Fit, Move, rigid_fit};
-pub use fix::{Check, Ellipse, Fix, Sight, error_ellipse, fix};
+pub use fix::{Check, Ellipse, Fix, Sight, datum_deviation_m, error_ellipse, fix, fix_from};
 pub use frame::{Side, frame};
 pub use hole::{
     Circle, Reach, arc_over_chord, centre_distance, chord_of_arc, circle_through, slanted_length,

@@ -80,7 +80,7 @@ pub fn round_tool(diameter: &Length, sheet: &Length) -> Tool {
 /// burrs last. A tool is set up once for each size.
 ///
 /// A slot is drilled at both ends and cut between; a rectangle at its corners; a D-hole is opened as far as its flat allows and
-/// filed to the line; a free outline gets one hole to start the cutter in; studs and bracket corners are only marked.
+/// filed to the line; an oval and a free outline get one hole to start the cutter in; studs and bracket corners are only marked.
 ///
 /// # Units
 /// Metres.
@@ -144,7 +144,7 @@ fn steps_of(shape: &Shape, sheet: &Length, pilot: &Length) -> Vec<(Tool, Option<
             open((&sizes[1] * 2.0 - &sizes[0]).of_kind(Kind::Length), 1);
             true
         }
-        Form::Free => {
+        Form::Oval | Form::Free => {
             open(Length::exact(TWIST_IN_SHEET_M), 1);
             true
         }

@@ -18,6 +18,8 @@ pub enum Form {
     Rectangle,
     /// A round hole with one flat, which faces x: its diameter, and from the flat straight across.
     DHole,
+    /// An oval, as a round tube leaves it that passes at a slant: its long axis, along x, and its short one.
+    Oval,
     /// An outline by its corners about the centre: x and y of each, in order.
     Free,
     /// A stud that stands on the sheet: its diameter.
@@ -86,6 +88,19 @@ impl Shape {
         Ok(Self {
             form: Form::DHole,
             sizes: vec![diameter, across],
+        })
+    }
+
+    /// An oval: its long axis and its short one.
+    ///
+    /// # Errors
+    /// [`TradeError::OutOfRange`] where the short axis is the longer one.
+    pub fn oval(long: Length, short: Length) -> Result<Self, TradeError> {
+        within("length", &long, f64::INFINITY)?;
+        within("width", &short, long.value())?;
+        Ok(Self {
+            form: Form::Oval,
+            sizes: vec![long, short],
         })
     }
 
@@ -211,6 +226,9 @@ fn within(entry: &'static str, length: &Length, highest: f64) -> Result<(), Trad
     })
 }
 
+/// An oval is drawn with so many corners: the chords of one that is 100 mm long lie no more than 0.03 mm inside it.
+const OVAL_CORNERS: u32 = 96;
+
 /// A body of points anticlockwise, and how far the shape reaches beyond it: every shape but the D-hole is one.
 pub(super) fn body(form: Form, sizes: &[f64]) -> (Vec<[f64; 2]>, f64) {
     match form {
@@ -222,6 +240,13 @@ pub(super) fn body(form: Form, sizes: &[f64]) -> (Vec<[f64; 2]>, f64) {
         Form::Rectangle => {
             let (x, y) = (sizes[0] / 2.0 - sizes[2], sizes[1] / 2.0 - sizes[2]);
             (vec![[-x, -y], [x, -y], [x, y], [-x, y]], sizes[2])
+        }
+        Form::Oval => {
+            let corner = |i: u32| {
+                let turn = std::f64::consts::TAU * f64::from(i) / f64::from(OVAL_CORNERS);
+                [turn.cos() * sizes[0] / 2.0, turn.sin() * sizes[1] / 2.0]
+            };
+            ((0..OVAL_CORNERS).map(corner).collect(), 0.0)
         }
         Form::Free => {
             let mut points: Vec<[f64; 2]> =

@@ -21,7 +21,7 @@ pub(super) fn remark(sheet: &MarkingSheet, taken: &TakenOff, moved: &Moved, foun
                 unchecked = unchecked.or_else(|| at(0));
                 count += 1;
             }
-            Check::OneIsBad => found.remark(told(Rank::Caution, "one_is_bad", at(0))),
+            Check::OneIsBad => found.remark(told(Rank::Warning, "one_is_bad", at(0))),
             Check::SeveralAreBad => found.remark(told(Rank::Warning, "several_are_bad", at(0))),
             Check::Spoiled { reading, or } => {
                 let fact = if or.is_empty() {
@@ -84,8 +84,8 @@ fn of_the_move(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) {
     // What keeps the twins from lying on each other's images, beyond the ±, is the body.
     if let Some(line) = &moved.line {
         let rests = moved.pairs.iter().zip(&line.residuals);
-        let off = rests.filter(|(_, rest)| rest.value() > rest.minus());
-        let most = off.max_by(|a, b| a.1.value().total_cmp(&b.1.value()));
+        let most = rests.max_by(|a, b| a.1.value().total_cmp(&b.1.value()));
+        let most = most.filter(|(_, rest)| rest.value() > rest.minus());
         if let Some(((key, _), rest)) = most {
             let remark = Remark::new(Rank::Remark, "not_alike").at(key.under("twin_a"));
             found.remark(remark.with(rest.figure(Kind::Length)));

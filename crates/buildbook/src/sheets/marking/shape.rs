@@ -1,7 +1,7 @@
 //! What a feature is, with its sizes.
 
 use ::trade::marking::{Shape, slanted_length};
-use measure::{Kind, Length, Ratio};
+use measure::{Length, Ratio};
 
 use super::{FeatureEntry, MarkingSheet};
 use crate::{All, Found, Lack};
@@ -63,15 +63,7 @@ pub(super) fn of(
     })
 }
 
-/// Corners of the oval's outline: between them the chord of a 50 mm hole lies 0.05 mm inside.
-const CORNERS: u32 = 48;
-
 /// The oval that a tube needs where it passes the sheet metal at a slant.
 fn oval(tube: &Length, sheet: &Length, slant: &Ratio) -> Result<Shape, ::trade::TradeError> {
-    let long = slanted_length(tube, sheet, slant)?;
-    let corner = |i: u32| {
-        let (sin, cos) = (std::f64::consts::TAU * f64::from(i) / f64::from(CORNERS)).sin_cos();
-        [&long * (cos / 2.0), tube * (sin / 2.0)].map(|length| length.of_kind(Kind::Length))
-    };
-    Shape::free((0..CORNERS).map(corner).collect())
+    Shape::oval(slanted_length(tube, sheet, slant)?, tube.clone())
 }

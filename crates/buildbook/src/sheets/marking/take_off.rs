@@ -2,7 +2,7 @@
 
 use ::trade::TradeError;
 use ::trade::marking::{Check, Fix, Point, Reach, Shape, Side, Sight};
-use ::trade::marking::{centre_distance, chord_of_arc, fix, frame};
+use ::trade::marking::{centre_distance, chord_of_arc, datum_deviation_m, fix, fix_from, frame};
 use measure::{Kind, Length};
 
 use super::{FeatureEntry, MarkingSheet, shape};
@@ -121,10 +121,12 @@ pub(super) fn taken_off(sheet: &MarkingSheet, found: &mut Found) -> TakenOff {
     ];
     let sides = [side(&sheet.c_side), side(&sheet.d_side)];
     let datums = placed_datums(between, sides, &Curve::of(sheet), found);
+    let placed = datums.as_ref().map_or(&[][..], Vec::as_slice);
+    let off: Vec<f64> = placed.iter().map(datum_deviation_m).collect();
     let features = sheet
         .features
         .iter()
-        .map(|feature| fixed(sheet, feature, &datums, found))
+        .map(|feature| fixed(sheet, feature, (&datums, &off), found))
         .collect();
     TakenOff { datums, features }
 }
@@ -144,7 +146,7 @@ fn reach(word: Option<&&'static str>) -> Reach {
 fn fixed(
     sheet: &MarkingSheet,
     feature: &FeatureEntry,
-    datums: &Result<Vec<Point>, Lack>,
+    (datums, off): (&Result<Vec<Point>, Lack>, &[f64]),
     found: &mut Found,
 ) -> Fixed {
     let mut fixed = Fixed {
@@ -166,7 +168,7 @@ fn fixed(
     fixed.fix = match lack {
         Some(lack) => Err(lack),
         None if sights.len() < 2 => Err(Lack::Needs(needed(feature, &readings))),
-        None => fix(&sights, side).map_err(|error| {
+        None => fix_from(&sights, &offs(&readings, off), side).map_err(|error| {
             // Told at the last reading: the one that was just made, as a rule.
             if let Some(at) = readings.last() {
                 found.errors.push((at.clone(), error.clone().into()));
@@ -188,6 +190,21 @@ fn fixed(
     }
     fixed.readings = readings;
     fixed
+}
+
+/// How uncertain the datum of each reading is; a reading in a row of its own counts with the worst of them.
+fn offs(readings: &[Key], off: &[f64]) -> Vec<f64> {
+    let worst = off.iter().copied().fold(0.0, f64::max);
+    let of = |key: &Key| match key.field() {
+        "along" | "across" => 0.0,
+        field => {
+            let place = LETTERS.iter().position(|letter| *letter == field);
+            place
+                .and_then(|place| off.get(place).copied())
+                .unwrap_or(worst)
+        }
+    };
+    readings.iter().map(of).collect()
 }
 
 /// The first readings that are still to be made.

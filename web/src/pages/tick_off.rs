@@ -99,6 +99,7 @@ fn up(state: &State, at: usize, last: bool) -> Up {
         height: PAPER.1,
         manner: manner.clone(),
         tongue,
+        near: crate::drawings::Near::default(),
     };
     let by = |other: &JointEntry| typed(state, other, "by");
     let latest = findings.sheet.joints.iter().rev().find_map(by);

@@ -115,6 +115,8 @@ pub const MILLIMETRES: Phrase = pair(
 pub const SLOT: Phrase = same("slot {0} × {1}");
 /// A stud's size.
 pub const STUD: Phrase = same("stud {0}");
+/// An oval by its two axes.
+pub const OVAL: Phrase = same("oval {0} × {1}");
 /// A free outline.
 pub const OUTLINE: Phrase = same("outline");
 

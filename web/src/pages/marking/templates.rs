@@ -55,6 +55,7 @@ fn size(shape: &Shape, state: &State) -> String {
         Form::DHole => return format!("D {} / {}", sizes[0], sizes[1]),
         Form::Bracket => return String::new(),
         Form::Slot => said::SLOT,
+        Form::Oval => said::OVAL,
         Form::Stud => said::STUD,
         Form::Free => said::OUTLINE,
     };

@@ -51,7 +51,7 @@ pub fn Questions() -> Html {
                     if let Some((figure, told)) = &asked.known {
                         <small>{ told }</small>{ figure }
                     } else {
-                        <small>{ tongue.say(words.tells) }</small>
+                        <small class="tells">{ tongue.say(words.tells) }</small>
                     }
                 </span>
                 { motif(asked.sheet) }

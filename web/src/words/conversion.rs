@@ -116,7 +116,7 @@ pub const SHOW_OPEN: Phrase = same("Show what is open");
 /// The words of the conversion sheet.
 pub static WORDS: Subject = Subject {
     name: same("LHD/RHD conversion"),
-    asks: same("Will it steer and stop true from the other side?"),
+    asks: same("Will it steer and stop true?"),
     tells: same(
         "Whether it steers the right way, the drag link to make, bump steer, pedal forces, and what else changes sides.",
     ),

@@ -170,6 +170,7 @@ mod tests {
             height: 252.0,
             manner: measure::Manner::default(),
             tongue: words::Tongue::British,
+            near: crate::drawings::Near::default(),
         };
         let at: Vec<Point> = PLACES
             .iter()

@@ -7,7 +7,7 @@ pub use view::{Call, CallTo, Drawer, Panel, Saved, View, WorkBack, more_of};
 use crate::route::Route;
 use crate::settings::Settings;
 use buildbook::{
-    Befores, Book, Change, Edit, Entry, Findings, Key, Log, Place, evaluate, field_of, typed,
+    Befores, Book, Change, Edit, Entry, Findings, Key, Log, Place, RANK, evaluate, field_of, typed,
 };
 use measure::Mark;
 use std::collections::BTreeSet;
@@ -146,10 +146,7 @@ impl State {
                 self.make(edit, false);
                 self.call(CallTo::Row(list.under(&new)));
             }
-            Action::RemoveRow(list, id) => {
-                let edit = self.book.removing_row(&list, &id);
-                self.make(edit, false);
-            }
+            Action::RemoveRow(list, id) => self.remove_row(&list, &id),
             Action::MoveRow(list, id, up) => self.move_row(&list, &id, up),
             Action::Undo => self.undo(true),
             Action::Redo => self.undo(false),
@@ -392,6 +389,27 @@ impl State {
             rows.entry(list.under(only)).or_insert(true);
         }
         self.call(CallTo::Row(list.under(&id)));
+    }
+
+    /// Takes a row out. A row that was just added and holds nothing leaves no trace: undoing goes on to what was really done.
+    fn remove_row(&mut self, list: &Key, id: &str) {
+        let edit = self.book.removing_row(list, id);
+        let rank = list.under(id).under(RANK);
+        let blank = edit.0.iter().all(|change| change.key == rank);
+        let just_added = self.log.done().last().is_some_and(|last| {
+            let ranks = |change: &Change| {
+                change.old.is_none() && change.key.is_under(list) && change.key.field() == RANK
+            };
+            last.0.iter().all(ranks) && last.0.iter().any(|change| change.key == rank)
+        });
+        if !(blank && just_added) {
+            return self.make(edit, false);
+        }
+        let mut log = (*self.log).clone();
+        if let Some(book) = log.forget_last(&self.book) {
+            self.put_book(Rc::new(book), Rc::new(log));
+            self.saved = Saved::Pending;
+        }
     }
 
     fn add_rows(&mut self, list: &Key, rows: &[Vec<(&'static str, String)>]) {

@@ -130,6 +130,12 @@ impl Log {
         Some(back)
     }
 
+    /// Takes the last edit back for good: the book as it then is. It will not be made again.
+    pub fn forget_last(&mut self, book: &Book) -> Option<Book> {
+        let edit = self.done.pop()?;
+        Some(book.with(&edit.reversed()))
+    }
+
     /// Makes the edit that was last taken back once more.
     pub fn redo(&mut self, book: &Book) -> Option<Book> {
         let edit = self.undone.pop()?;

@@ -84,6 +84,8 @@ pub struct Field {
     pub assumed: Option<&'static str>,
     /// What was assumed once: up to and including which version of the defaults, and what. Oldest first.
     pub assumed_once: &'static [(u32, &'static str)],
+    /// A person decides it; nobody measures it: an axle ratio, a number of coats. Working back offers it first.
+    pub chosen: bool,
 }
 
 /// A number field with a symbol for workings. Unlimited from zero up, and exact, until said otherwise.
@@ -104,6 +106,7 @@ pub const fn number(symbol: &'static str, kind: Kind) -> Field {
         limits: None,
         assumed: None,
         assumed_once: &[],
+        chosen: false,
     }
 }
 
@@ -125,6 +128,7 @@ const fn plain(form: Form) -> Field {
         limits: None,
         assumed: None,
         assumed_once: &[],
+        chosen: false,
     }
 }
 
@@ -256,6 +260,13 @@ impl Field {
     #[must_use]
     pub const fn assumed_once(mut self, until: &'static [(u32, &'static str)]) -> Self {
         self.assumed_once = until;
+        self
+    }
+
+    /// What a person decides, though it may be typed as a measurement.
+    #[must_use]
+    pub const fn chosen(mut self) -> Self {
+        self.chosen = true;
         self
     }
 

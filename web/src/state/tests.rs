@@ -184,3 +184,25 @@ fn an_amount_of_money_that_is_chosen_stands_in_the_band() {
         Some("costs/paid")
     );
 }
+
+#[test]
+fn an_empty_row_that_comes_and_goes_leaves_nothing_to_undo() {
+    let list = Key::from("gearing/gears");
+    let now = typed_in(state(), "gearing/gears/1/ratio", "5.41");
+    let edits = now.log.done().len();
+    let with_row = now.clone().after(Action::AddRow(list.clone()));
+    let rows = with_row.book.rows(&list);
+    assert_eq!(rows.len(), 2);
+    let gone = with_row
+        .clone()
+        .after(Action::RemoveRow(list.clone(), rows[1].clone()));
+    assert_eq!(gone.book.rows(&list).len(), 1);
+    assert_eq!(gone.log.done().len(), edits);
+    assert_eq!(text(&gone.after(Action::Undo), "gearing/gears/1/ratio"), "");
+    // A row that holds something is an edit to be undone.
+    let key = list.under(&rows[1]).under("ratio");
+    let full = typed_in(with_row, key.as_str(), "2.93");
+    let gone = full.after(Action::RemoveRow(list, rows[1].clone()));
+    assert_eq!(text(&gone, key.as_str()), "");
+    assert_eq!(text(&gone.after(Action::Undo), key.as_str()), "2.93");
+}

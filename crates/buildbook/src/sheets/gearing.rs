@@ -51,7 +51,7 @@ sheet! {
         /// Which of the two is in.
         transfer_in: Given<&'static str> = choice(&["high", "low"]).assumed("high"),
         /// Crown wheel by pinion: teeth, or the ratio.
-        axle: Given<AxleRatio> = number("i_f", Kind::Ratio).between(1.0, 20.0).measured_with(Tool::Within(0.005)),
+        axle: Given<AxleRatio> = number("i_f", Kind::Ratio).between(1.0, 20.0).measured_with(Tool::Within(0.005)).chosen(),
         /// What sort of gears they are.
         axle_kind: Given<&'static str> = choice(&["bevel", "worm"]).assumed("bevel"),
         /// What the second speed of a two-speed axle multiplies it by.
@@ -69,9 +69,9 @@ sheet! {
         efficiency_worm: Given<Ratio> = number("η", Kind::Ratio).between(0.3, 1.0).measured_with(Tool::Within(0.06)).assumed("0.85 ± 0.06"),
 
         /// The engine speed at which speeds are told.
-        engine_speed: Given<Rotation> = number("n", Kind::Rotation).between(3.0, 250.0),
+        engine_speed: Given<Rotation> = number("n", Kind::Rotation).between(3.0, 250.0).chosen(),
         /// The road speed at which engine speeds are told: the usual cruise.
-        road_speed: Given<Speed> = number("v", Kind::Speed).between(1.0, 90.0).assumed("80 km/h"),
+        road_speed: Given<Speed> = number("v", Kind::Speed).between(1.0, 90.0).assumed("80 km/h").chosen(),
 
         /// Points of the torque curve, where there is one; else the vehicle's peaks serve.
         torque: Vec<TorqueRow>,

@@ -116,17 +116,17 @@ sheet! {
         /// To be fitted: leaves as thick as new.
         plan_as_new: Given<bool> = yes_no(),
         /// To be taken out: the leaf of this number, counted from the top.
-        plan_remove: Given<Ratio> = count("n").between(1.0, 30.0),
+        plan_remove: Given<Ratio> = count("n").between(1.0, 30.0).chosen(),
         /// To be added: a leaf of this thickness, as wide as the main leaf.
-        plan_add: Given<Length> = number("t_+", Kind::Thickness).between(0.002, 0.04),
+        plan_add: Given<Length> = number("t_+", Kind::Thickness).between(0.002, 0.04).chosen(),
         /// Length of that leaf, tip to tip.
-        plan_add_length: Given<Length> = number("l_+", Kind::Length).between(0.1, 3.0).measured_with(Tool::Rule),
+        plan_add_length: Given<Length> = number("l_+", Kind::Length).between(0.1, 3.0).measured_with(Tool::Rule).chosen(),
         /// To be re-arched: the new free arch.
-        plan_arch: Given<Length> = number("h_new", Kind::Length).between(-0.3, 0.6).measured_with(Tool::Tape),
+        plan_arch: Given<Length> = number("h_new", Kind::Length).between(-0.3, 0.6).measured_with(Tool::Tape).chosen(),
         /// To be fitted: a block of this thickness.
-        plan_block: Given<Length> = number("b_new", Kind::Length).between(0.0, 0.3).measured_with(Tool::Caliper),
+        plan_block: Given<Length> = number("b_new", Kind::Length).between(0.0, 0.3).measured_with(Tool::Caliper).chosen(),
         /// To be fitted: a wedge of this angle, thick end so that the nose of the axle comes up positive.
-        plan_wedge: Given<Angle> = number("w", Kind::Angle).between(-0.2, 0.2).measured_with(Tool::Within(0.002)),
+        plan_wedge: Given<Angle> = number("w", Kind::Angle).between(-0.2, 0.2).measured_with(Tool::Within(0.002)).chosen(),
         /// How far a new or re-arched spring settles in its first miles.
         settling: Given<Length> = number("z", Kind::Length).between(0.0, 0.1).assumed(defaults::SETTLING.text),
     }

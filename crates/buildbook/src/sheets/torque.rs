@@ -101,7 +101,7 @@ sheet! {
         /// A reduced shank, where there is one.
         shank: Given<Length> = number("d_s", Kind::Thickness).between(0.002, 0.1).measured_with(Tool::Caliper),
         /// The share of the yield strength to use.
-        yield_share: Given<Ratio> = number("ν", Kind::Percent).between(0.1, 0.9).assumed("75 %"),
+        yield_share: Given<Ratio> = number("ν", Kind::Percent).between(0.1, 0.9).assumed("75 %").chosen(),
         /// How it is tightened, for the scatter of the clamp load.
         method: Given<&'static str> = choice(&["feel", "wrench", "angle"]).assumed("wrench"),
 

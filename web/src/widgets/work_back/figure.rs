@@ -10,27 +10,39 @@ use measure::{Ask, Figure, Kind};
 /// How many entries are offered to change.
 const OFFERED: usize = 6;
 
-/// The number entries that a figure rests on, those with the greatest say first.
+/// The number entries that a figure rests on: what a person decides before what is exact, and that before what is measured;
+/// among these those with the greatest say first.
 pub(super) fn entries(now: &Figure) -> Vec<Key> {
-    let mut parts: Vec<(f64, Key)> = now
+    let mut parts: Vec<(u8, f64, Key)> = now
         .contributions()
         .iter()
-        .map(|part| ((part.slope * part.value).abs(), Key::from(&*part.key)))
-        .filter(|(_, key)| field_of(key).is_some_and(|field| field.number().is_some()))
+        .filter_map(|part| {
+            let key = Key::from(&*part.key);
+            let field = field_of(&key)?;
+            let wish = match (field.chosen, field.number()?.tool) {
+                (true, _) => 2,
+                (false, None) => 1,
+                (false, Some(_)) => 0,
+            };
+            Some((wish, (part.slope * part.value).abs(), key))
+        })
         .collect();
     // The few that are offered are picked out one by one: a sort of the library would be ten times this code.
     let mut entries = Vec::with_capacity(OFFERED);
     while let Some(most) = most_telling(&parts).filter(|_| entries.len() < OFFERED) {
-        entries.push(parts.remove(most).1);
+        entries.push(parts.remove(most).2);
     }
     entries
 }
 
-/// Where the entry with the greatest say stands, the first of equals.
-fn most_telling(parts: &[(f64, Key)]) -> Option<usize> {
+/// Where the entry stands that is offered first, the first of equals.
+fn most_telling(parts: &[(u8, f64, Key)]) -> Option<usize> {
     let mut most: Option<usize> = None;
-    for (at, (say, _)) in parts.iter().enumerate() {
-        if most.is_none_or(|known| *say > parts[known].0) {
+    for (at, (wish, say, _)) in parts.iter().enumerate() {
+        let more = |known: usize| {
+            *wish > parts[known].0 || *wish == parts[known].0 && *say > parts[known].1
+        };
+        if most.is_none_or(more) {
             most = Some(at);
         }
     }
@@ -82,5 +94,28 @@ pub(super) fn outcome(state: &State, found: &Slice, now: &Figure, key: &Key) -> 
             Outcome::Missed(filled(said, &[nearest]))
         }
         Err(_) => Outcome::Missed(state.settings.tongue.say(frame::NO_ANSWER).to_owned()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use buildbook::{evaluate, example};
+
+    #[test]
+    fn the_axle_ratio_is_offered_before_the_gear_and_the_wheel() {
+        let findings = evaluate(&example::book(), None);
+        let found = findings.gearing.found.figure("gearing/cruise");
+        let offered = found.map(entries).unwrap_or_default();
+        let place = |key: &str| offered.iter().position(|offered| *offered == key);
+        assert_eq!(
+            offered
+                .first()
+                .map(|key| field_of(key).is_some_and(|field| field.chosen)),
+            Some(true)
+        );
+        let (axle, gear) = (place("gearing/axle"), place("gearing/gears/4/ratio"));
+        assert!(axle.is_some(), "{offered:?}");
+        assert!(gear.is_none() || axle < gear, "{offered:?}");
     }
 }

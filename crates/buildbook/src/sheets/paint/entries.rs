@@ -190,13 +190,13 @@ sheet! {
         /// What it is for; the blank entries below follow from it.
         kind: Given<&'static str> = choice(KINDS).assumed("single"),
         /// How many coats.
-        coats: Given<Ratio> = count("n").between(1.0, 30.0),
+        coats: Given<Ratio> = count("n").between(1.0, 30.0).chosen(),
         /// What it is called.
         name: Given<Rc<str>> = text(),
         /// Whether the film of a coat is given, or how far a litre goes.
         basis: Given<&'static str> = choice(&["film", "rate"]).assumed("film"),
         /// The film of one coat.
-        film: Given<Length> = number("t", Kind::Film).between(LEAST_FILM, MOST_FILM).measured_with(Tool::Share(0.1)),
+        film: Given<Length> = number("t", Kind::Film).between(LEAST_FILM, MOST_FILM).measured_with(Tool::Share(0.1)).chosen(),
         /// Whether that film is dry, or wet as the comb shows it.
         film_is: Given<&'static str> = choice(&["dry", "wet"]).assumed("dry"),
         /// How far a litre goes in one coat, from the data sheet.

@@ -23,6 +23,7 @@ pub mod paint;
 pub mod springs;
 pub mod templates;
 pub mod torque;
+pub mod vehicle;
 
 pub use check::{Check, CheckFile, Held};
 pub use inputs::Inputs;
@@ -35,6 +36,11 @@ pub const SUBJECTS: &[Subject] = &[
         name: "measure",
         least: 25,
         computed: measure::computed,
+    },
+    Subject {
+        name: "vehicle",
+        least: 15,
+        computed: vehicle::computed,
     },
     Subject {
         name: "gearing",

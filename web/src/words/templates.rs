@@ -118,7 +118,9 @@ pub const STUD: Phrase = same("stud {0}");
 /// An oval by its two axes.
 pub const OVAL: Phrase = same("oval {0} × {1}");
 /// A free outline.
-pub const OUTLINE: Phrase = same("outline");
+pub const OUTLINE: Phrase = same("outline {0} × {1}");
+/// On the line from A to B of the new side.
+pub const DATUM_LINE: Phrase = same("A′ to B′: {0}. Measure it once the pages are joined.");
 
 /// What a step of the work is.
 pub fn step(tool: Tool) -> Phrase {

@@ -158,7 +158,11 @@ fn lines_across(template: &Template, labels: &Labels, lay: Lay) -> Vec<Ink> {
         .map(|edge| Ink::line(Pen::Outline, lay.place(edge[0]), lay.place(edge[1])))
         .collect();
     if let [(_, a), (_, b), ..] = &template.datums[..] {
-        ink.push(Ink::line(Pen::Chain, lay.place(*a), lay.place(*b)));
+        let [a, b] = [a, b].map(|at| lay.place(*at));
+        ink.push(Ink::line(Pen::Chain, a, b));
+        let (low, high) = if a[0] <= b[0] { (a, b) } else { (b, a) };
+        // Clear of the datum's own name.
+        ink.push(along(low, high, 20.0, &template.datum_line));
     }
     let (Some(line), Some(extent)) = (template.centre_line, extent(template)) else {
         return ink;
@@ -166,23 +170,26 @@ fn lines_across(template: &Template, labels: &Labels, lay: Lay) -> Vec<Ink> {
     let [from, to] = line.map(|at| lay.place(at));
     if let Some([low, high]) = across(from, to, extent) {
         ink.push(Ink::line(Pen::Chain, low, high));
-        // The text stands on the line, a little along it.
-        let (dx, dy) = (high[0] - low[0], high[1] - low[1]);
-        let (long, turn) = (dx.hypot(dy), dy.atan2(dx));
-        let at = [
-            low[0] + (8.0 * dx - 1.0 * dy) / long,
-            low[1] + (8.0 * dy + 1.0 * dx) / long,
-        ];
-        let text = labels.centre_line.clone();
-        ink.push(Ink::Text {
-            at,
-            high: 2.6,
-            turn,
-            bold: false,
-            text,
-        });
+        ink.push(along(low, high, 8.0, &labels.centre_line));
     }
     ink
+}
+
+/// A text that stands on a line, so far from its lower or left end.
+fn along(low: [f64; 2], high: [f64; 2], from_end: f64, text: &str) -> Ink {
+    let (dx, dy) = (high[0] - low[0], high[1] - low[1]);
+    let (long, turn) = (dx.hypot(dy), dy.atan2(dx));
+    let at = [
+        low[0] + (from_end * dx - dy) / long,
+        low[1] + (from_end * dy + dx) / long,
+    ];
+    Ink::Text {
+        at,
+        high: 2.8,
+        turn,
+        bold: false,
+        text: text.to_owned(),
+    }
 }
 
 /// The part of a line that lies in a box, from its lower or left end; none where it passes by.

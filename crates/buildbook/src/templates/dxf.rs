@@ -214,6 +214,8 @@ fn escaped(text: &str) -> String {
             '°' => out.push_str("%%d"),
             '±' => out.push_str("%%p"),
             '×' => out.push('x'),
+            '′' => out.push('\''),
+            '″' => out.push('"'),
             '−' | '–' | '\u{2011}' => out.push('-'),
             ' '..='~' => out.push(letter),
             _ if letter.is_control() || letter.is_whitespace() => out.push(' '),

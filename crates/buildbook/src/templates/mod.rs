@@ -83,6 +83,8 @@ pub struct Template {
     pub features: Vec<Feature>,
     /// The datums to lay it on by: name and place.
     pub datums: Vec<(String, [f64; 2])>,
+    /// What stands on the line from the first datum to the second: how far they must be apart once pages are joined.
+    pub datum_line: String,
     /// The vehicle's centre line, by two of its points.
     pub centre_line: Option<[[f64; 2]; 2]>,
     /// Edges of the sheet, each from one point to another.

@@ -39,6 +39,7 @@ fn template(features: Vec<Feature>) -> Template {
         from_behind: false,
         features,
         datums: Vec::new(),
+        datum_line: String::new(),
         centre_line: None,
         edges: Vec::new(),
         pieces: Vec::new(),

@@ -121,6 +121,7 @@ fn template(data: &str, purpose: For, from_behind: bool) -> Result<Template, Str
         from_behind,
         features,
         datums: vec![("A".to_owned(), a), ("B".to_owned(), b)],
+        datum_line: "A to B: 640 mm".to_owned(),
         centre_line: Some(line("centre_line")?),
         edges: vec![line("edge")?],
         pieces,

@@ -57,7 +57,17 @@ fn size(shape: &Shape, state: &State) -> String {
         Form::Slot => said::SLOT,
         Form::Oval => said::OVAL,
         Form::Stud => said::STUD,
-        Form::Free => said::OUTLINE,
+        Form::Free => {
+            let [low, high] = shape.outline().bounds();
+            let across = [0, 1].map(|axis| {
+                plain(
+                    high[axis] - low[axis],
+                    Kind::Length,
+                    &state.settings.manner(),
+                )
+            });
+            return filled(tongue.say(said::OUTLINE), &across);
+        }
     };
     filled(tongue.say(phrase), &sizes)
 }
@@ -111,6 +121,7 @@ fn template_of(state: &State) -> Option<(Template, Labels)> {
     let said = Said {
         title,
         lines: lines(state),
+        datum_line: &|apart| filled(tongue.say(said::DATUM_LINE), &[length(apart, state)]),
         name: &|place| feature_name(state, place),
         size: &|shape| size(shape, state),
     };

@@ -14,6 +14,8 @@ pub struct Said<'a> {
     pub title: String,
     /// Lines of text beneath.
     pub lines: Vec<String>,
+    /// What stands on the line from A to B, by how far they are apart.
+    pub datum_line: &'a dyn Fn(&Length) -> String,
     /// A feature's name, by its place in the list.
     pub name: &'a dyn Fn(usize) -> String,
     /// The size of a shape, as the trade writes it.
@@ -59,6 +61,7 @@ pub fn template(findings: &MarkingFindings, said: Said<'_>) -> Option<Template> 
             .zip(from)
             .map(|(name, at)| (name.to_owned(), at.values()))
             .collect(),
+        datum_line: (said.datum_line)(&from[0].distance(&from[1])),
         centre_line: moved
             .centre
             .as_ref()

@@ -12,8 +12,9 @@ fn evaluation(c: &mut Criterion) {
     let findings = evaluate(&book, None);
     for (what, key, text) in [
         ("wheelbase", "vehicle/wheelbase", "3190"),
-        ("final drive", "gearing/final_drive", "4.3"),
+        ("a gear", "gearing/gears/3/ratio", "1.7"),
         ("a leaf", "springs/springs/1/leaves/1/thickness", "6.1"),
+        ("a panel", "paint/panels/1/length", "1690"),
         ("a name", "paint/name", "x"),
     ] {
         let edit: Edit = book.setting(key, Some(text.into()));

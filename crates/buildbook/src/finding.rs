@@ -1,12 +1,12 @@
 //! What a sheet finds: results, what they still need, and remarks.
 
-use std::collections::HashMap;
 use std::rc::Rc;
 
 use measure::{Figure, Kind, MeasureError, MoneyError, Quantity};
 use trade::TradeError;
 use trade::costs::Reckoned;
 
+use crate::names::Names;
 use crate::{BookError, Given, Key, Purchase, Read};
 
 /// A result, or why there is none.
@@ -204,10 +204,10 @@ pub enum State {
 /// What every sheet's findings have in common: the results by name, what could not be read, and the remarks.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Found {
-    results: Vec<(Rc<str>, Finding)>,
-    places: HashMap<Rc<str>, usize>,
-    amounts: Vec<(Rc<str>, MoneyFinding)>,
-    amount_places: HashMap<Rc<str>, usize>,
+    names: Names,
+    results: Vec<Finding>,
+    amount_names: Names,
+    amounts: Vec<MoneyFinding>,
     /// What has to be bought; costs makes lines of them.
     pub purchases: Vec<Purchase>,
     /// The names of the sheet's main results, the first one first.
@@ -219,7 +219,7 @@ pub struct Found {
     /// Whether any entry was made.
     pub begun: bool,
     /// What is assumed of blank fields because of other entries, as it would be typed; it goes before the field's own default.
-    assumed: HashMap<Key, Rc<str>>,
+    assumed: Vec<(Key, Rc<str>)>,
 }
 
 impl Found {
@@ -235,14 +235,7 @@ impl Found {
 
     /// Puts a result in under its name: `gearing/speed_per_1000/3`.
     pub fn put(&mut self, id: impl Into<Rc<str>>, finding: Finding) {
-        let id = id.into();
-        match self.places.get(&id) {
-            Some(&place) => self.results[place].1 = finding,
-            None => {
-                self.places.insert(Rc::clone(&id), self.results.len());
-                self.results.push((id, finding));
-            }
-        }
+        set(&mut self.results, self.names.placed(id.into()), finding);
     }
 
     /// Puts a traced quantity in, shown as a kind. One that is no finite number is kept as having no answer.
@@ -274,15 +267,8 @@ impl Found {
 
     /// Puts an amount of money in under its name: `costs/left`.
     pub fn put_money(&mut self, id: impl Into<Rc<str>>, finding: MoneyFinding) {
-        let id = id.into();
-        match self.amount_places.get(&id) {
-            Some(&place) => self.amounts[place].1 = finding,
-            None => {
-                self.amount_places
-                    .insert(Rc::clone(&id), self.amounts.len());
-                self.amounts.push((id, finding));
-            }
-        }
+        let place = self.amount_names.placed(id.into());
+        set(&mut self.amounts, place, finding);
     }
 
     /// Puts a main amount in: it is shown on the front page and goes along in a link.
@@ -295,14 +281,12 @@ impl Found {
     /// An amount of money by its name.
     #[must_use]
     pub fn money(&self, id: &str) -> Option<&MoneyFinding> {
-        self.amount_places
-            .get(id)
-            .map(|&place| &self.amounts[place].1)
+        self.amounts.get(self.amount_names.place(id)?)
     }
 
     /// All amounts of money with their names, in the order they were put in.
     pub fn amounts(&self) -> impl Iterator<Item = (&Rc<str>, &MoneyFinding)> {
-        self.amounts.iter().map(|(id, finding)| (id, finding))
+        self.amount_names.iter().zip(&self.amounts)
     }
 
     /// Fills a blank field with a default that follows from other entries, and remembers it for the page.
@@ -320,19 +304,21 @@ impl Found {
 
     /// Remembers for the page what stands in for a blank field because of other entries, as it would be typed.
     pub fn stands_in(&mut self, key: &Key, text: impl Into<Rc<str>>) {
-        self.assumed.insert(key.clone(), text.into());
+        self.assumed.retain(|(known, _)| known != key);
+        self.assumed.push((key.clone(), text.into()));
     }
 
     /// What is assumed of a blank field because of other entries, as it would be typed.
     #[must_use]
     pub fn assumption(&self, key: &Key) -> Option<&str> {
-        self.assumed.get(key).map(|text| &**text)
+        let known = self.assumed.iter().find(|(known, _)| known == key);
+        known.map(|(_, text)| &**text)
     }
 
     /// A result by its name.
     #[must_use]
     pub fn result(&self, id: &str) -> Option<&Finding> {
-        self.places.get(id).map(|&place| &self.results[place].1)
+        self.results.get(self.names.place(id)?)
     }
 
     /// A result by its name, when there is one.
@@ -343,7 +329,7 @@ impl Found {
 
     /// All results with their names, in the order they were put in.
     pub fn results(&self) -> impl Iterator<Item = (&Rc<str>, &Finding)> {
-        self.results.iter().map(|(id, finding)| (id, finding))
+        self.names.iter().zip(&self.results)
     }
 
     /// Adds a remark.
@@ -373,6 +359,14 @@ impl Found {
             Some(_) => State::Warning,
             None => State::Ready,
         }
+    }
+}
+
+/// Puts a finding where its name stands: in place of the one that was there, or behind all others.
+fn set<T>(findings: &mut Vec<T>, place: usize, finding: T) {
+    match findings.get_mut(place) {
+        Some(old) => *old = finding,
+        None => findings.push(finding),
     }
 }
 

@@ -82,18 +82,7 @@ impl Key {
     /// The path one part further down.
     #[must_use]
     pub fn under(&self, part: &str) -> Self {
-        let above = self.0.as_bytes();
-        let long = above.len() + 1 + part.len();
-        // Laid out on the stack: every field that is read asks for its path, and room of its own for that is found but once.
-        let mut path = [b'/'; LONGEST];
-        if long <= LONGEST {
-            path[..above.len()].copy_from_slice(above);
-            path[above.len() + 1..long].copy_from_slice(part.as_bytes());
-            if let Ok(path) = str::from_utf8(&path[..long]) {
-                return Self(path.into());
-            }
-        }
-        Self(format!("{}/{part}", self.0).into())
+        Self(joined(&[&self.0, part]))
     }
 
     /// Whether this path lies below `above` (or is it).
@@ -120,6 +109,24 @@ impl Key {
             pattern.push_str(if id { "*" } else { part });
         }
         pattern
+    }
+}
+
+/// The path of these parts. It is laid out on the stack, so that room is asked for but once.
+pub(crate) fn joined(parts: &[&str]) -> Rc<str> {
+    let mut path = [b'/'; LONGEST];
+    let mut end = 0;
+    for part in parts {
+        let start = end + usize::from(end > 0);
+        end = start + part.len();
+        match path.get_mut(start..end) {
+            Some(room) => room.copy_from_slice(part.as_bytes()),
+            None => return parts.join("/").into(),
+        }
+    }
+    match str::from_utf8(&path[..end]) {
+        Ok(path) => path.into(),
+        Err(_) => parts.join("/").into(),
     }
 }
 

@@ -87,6 +87,7 @@ mod key;
 pub mod link;
 mod merge;
 mod money_back;
+mod names;
 mod purchase;
 mod qr;
 mod reader;

@@ -167,7 +167,9 @@ fn handbook(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         "travel" => one(line.travel(&si(inputs, "load")?).value()),
         _ => {
             let load: Force = si(inputs, "load")?;
-            one(springs::load_stress(&pack, pack.main(), &load, &line).value())
+            one(springs::Bending::of(&pack, &load, &line)
+                .load_stress(pack.main())
+                .value())
         }
     }
 }

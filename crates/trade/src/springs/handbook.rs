@@ -271,14 +271,16 @@ fn helper_gap(pack: &Pack, helper: &Leaf) -> Result<Length, TradeError> {
 /// SAE HS-788 (assembly stress).
 #[must_use]
 pub fn nip_stress(pack: &Pack, leaf: &Leaf) -> Option<Stress> {
-    let own = pack.curvature(leaf)?;
-    let common = pack.common_curvature()?;
-    Some(
-        (&pack.modulus * &leaf.thickness * (own - common) / 2.0)
-            .of_kind(Kind::Stress)
-            .cited(&source::NIP_STRESS)
-            .called("σ_nip"),
-    )
+    pack.nip(leaf, &|| {
+        let own = pack.curvature(leaf)?;
+        let common = pack.common_curvature()?;
+        Some(
+            (&pack.modulus * &leaf.thickness * (own - common) / 2.0)
+                .of_kind(Kind::Stress)
+                .cited(&source::NIP_STRESS)
+                .called("σ_nip"),
+        )
+    })
 }
 
 /// Moment at the seat of a load that the eyes share by the rule of the lever: M = F a b / (a + b).
@@ -287,52 +289,88 @@ fn seat_moment(pack: &Pack, load: &Force) -> measure::Torque {
     (load * &a * &b / (&a + &b)).called("M")
 }
 
-/// Stress that a load brings into a leaf at the edge of the seat, nip left out.
-///
-/// σ = M t / (2 ΣI), M = F a b / (a + b); a helper takes its share of the load from its touch on
-///
-/// # Units
-/// Pascals.
-/// # Valid range
-/// As the rate.
-/// # Errors
-/// None.
-/// # Source
-/// Beam theory; 3 F S / (2 n b t²) for equal leaves.
-/// # Example
-/// 4 kN on six leaves 60 × 8 mm over 1200 mm: 312.5 N/mm².
-#[must_use]
-pub fn load_stress(pack: &Pack, leaf: &Leaf, load: &Force, line: &LoadLine) -> Stress {
-    let of = |load: &Force, sum: &SecondMoment| {
-        (seat_moment(pack, load) * &leaf.thickness / (sum * 2.0))
+/// How a load bends the leaves at the edge of the seat: reckoned once, and then asked leaf by leaf.
+#[derive(Debug, Clone)]
+pub struct Bending {
+    /// What the load brings up to the helper's touch, over the leaves that carry it.
+    first: Bend,
+    /// What it brings from there on, over all leaves.
+    later: Option<Bend>,
+}
+
+/// A moment, and twice the second moments that share it.
+#[derive(Debug, Clone)]
+struct Bend {
+    moment: measure::Torque,
+    twice_sum: SecondMoment,
+}
+
+impl Bend {
+    fn of(pack: &Pack, load: &Force, sum: &SecondMoment) -> Self {
+        Self {
+            moment: seat_moment(pack, load),
+            twice_sum: sum * 2.0,
+        }
+    }
+
+    fn stress(&self, leaf: &Leaf) -> Stress {
+        (&self.moment * &leaf.thickness / &self.twice_sum)
             .of_kind(Kind::Stress)
             .cited(&source::SHARED_CURVE)
-    };
-    let helps = leaf.kind == LeafKind::Helper;
-    match line.reached(load) {
-        None if helps => Stress::exact(0.0),
-        None => of(load, pack.carrying_moment()).called("σ"),
-        Some(step) => {
-            let later = of(&(load - &step.load), pack.working_moment());
-            if helps {
-                later.called("σ")
-            } else {
-                (of(&step.load, pack.carrying_moment()) + later).called("σ")
-            }
-        }
     }
 }
 
-/// Stress in a leaf under a load, nip included where the loose arches are known.
-#[must_use]
-pub fn stress(pack: &Pack, leaf: &Leaf, load: &Force, line: &LoadLine) -> Stress {
-    let from_load = load_stress(pack, leaf, load, line);
-    if leaf.kind == LeafKind::Helper {
-        return from_load;
+impl Bending {
+    /// What a load on the seat brings.
+    #[must_use]
+    pub fn of(pack: &Pack, load: &Force, line: &LoadLine) -> Self {
+        let step = line.reached(load);
+        Self {
+            first: Bend::of(
+                pack,
+                step.map_or(load, |step| &step.load),
+                pack.carrying_moment(),
+            ),
+            later: step.map(|step| Bend::of(pack, &(load - &step.load), pack.working_moment())),
+        }
     }
-    match nip_stress(pack, leaf) {
-        Some(nip) => (from_load + nip).called("σ"),
-        None => from_load,
+
+    /// Stress that the load brings into a leaf at the edge of the seat, nip left out.
+    ///
+    /// σ = M t / (2 ΣI), M = F a b / (a + b); a helper takes its share of the load from its touch on
+    ///
+    /// # Units
+    /// Pascals.
+    /// # Valid range
+    /// As the rate.
+    /// # Errors
+    /// None.
+    /// # Source
+    /// Beam theory; 3 F S / (2 n b t²) for equal leaves.
+    /// # Example
+    /// 4 kN on six leaves 60 × 8 mm over 1200 mm: 312.5 N/mm².
+    #[must_use]
+    pub fn load_stress(&self, leaf: &Leaf) -> Stress {
+        let helps = leaf.kind == LeafKind::Helper;
+        match &self.later {
+            None if helps => Stress::exact(0.0),
+            None => self.first.stress(leaf).called("σ"),
+            Some(later) if helps => later.stress(leaf).called("σ"),
+            Some(later) => (self.first.stress(leaf) + later.stress(leaf)).called("σ"),
+        }
+    }
+
+    /// Stress in a leaf under the load, nip included where the loose arches are known.
+    #[must_use]
+    pub fn stress(&self, pack: &Pack, leaf: &Leaf) -> Stress {
+        let from_load = self.load_stress(leaf);
+        if leaf.kind == LeafKind::Helper {
+            return from_load;
+        }
+        match nip_stress(pack, leaf) {
+            Some(nip) => (from_load + nip).called("σ"),
+            None => from_load,
+        }
     }
 }
 
@@ -352,6 +390,7 @@ pub fn stress(pack: &Pack, leaf: &Leaf, load: &Force, line: &LoadLine) -> Stress
 pub fn load_at_stress(pack: &Pack, allowed: &Stress) -> Force {
     let (a, b) = (pack.active_front(), pack.active_rear());
     let sum = pack.carrying_moment();
+    let (span, arms) = (&a + &b, &a * &b);
     let limits: Vec<(&'static str, Force)> = pack
         .carrying()
         .zip(LEAF_NAMES)
@@ -360,7 +399,7 @@ pub fn load_at_stress(pack: &Pack, allowed: &Stress) -> Force {
                 Some(nip) => allowed - nip,
                 None => allowed.clone(),
             };
-            let load = left * sum * 2.0 * (&a + &b) / (&leaf.thickness * (&a * &b));
+            let load = left * sum * 2.0 * &span / (&leaf.thickness * &arms);
             (name, load.of_kind(Kind::Force))
         })
         .collect();

@@ -116,6 +116,8 @@ pub struct Pack {
     main: usize,
     /// What every formula asks of a leaf, worked out once.
     known: Rc<[Known]>,
+    /// Both halves as they bend.
+    halves: [Length; 2],
     /// Sum of the second moments of the leaves that carry, and of all that work.
     sums: [SecondMoment; 2],
     /// The curve that the carrying leaves settle on, once asked for.
@@ -127,6 +129,7 @@ pub struct Pack {
 struct Known {
     second_moment: SecondMoment,
     curvature: OnceCell<Option<PerLength>>,
+    nip: OnceCell<Option<Stress>>,
     active: (Length, Length),
 }
 
@@ -167,6 +170,7 @@ impl Pack {
             .map(|leaf| Known {
                 second_moment: leaf.second_moment(),
                 curvature: OnceCell::new(),
+                nip: OnceCell::new(),
                 active: (active(&leaf.front, &dead), active(&leaf.rear, &dead)),
             })
             .collect();
@@ -181,7 +185,9 @@ impl Pack {
                 .called("ΣI")
         };
         let sums = [sum(false), sum(true)];
+        let (a, b) = known[rebound].active.clone();
         Ok(Self {
+            halves: [a.called("a"), b.called("b")],
             modulus,
             dead,
             leaves,
@@ -240,13 +246,13 @@ impl Pack {
     /// Length of the front half that bends.
     #[must_use]
     pub fn active_front(&self) -> Length {
-        self.known[self.main].active.0.clone().called("a")
+        self.halves[0].clone()
     }
 
     /// Length of the rear half that bends.
     #[must_use]
     pub fn active_rear(&self) -> Length {
-        self.known[self.main].active.1.clone().called("b")
+        self.halves[1].clone()
     }
 
     /// Both halves of a leaf as they bend.
@@ -275,6 +281,14 @@ impl Pack {
                 curvature.clone()
             },
         )
+    }
+
+    /// Stress that bolting locks into a leaf: `reckoned` once, and kept.
+    pub(super) fn nip(&self, leaf: &Leaf, reckoned: &dyn Fn() -> Option<Stress>) -> Option<Stress> {
+        let Some(known) = self.known(leaf) else {
+            return reckoned();
+        };
+        known.nip.get_or_init(reckoned).clone()
     }
 
     /// Sum of the second moments of the leaves that carry from the first newton.

@@ -24,8 +24,8 @@ pub use arch::{arch_of_camber, camber, camber_of_curve, eye_to_eye, loose_curvat
 pub use beam::{Beam, tight_rate};
 pub use change::{as_new, block_for, free_arch_for, leaf_thickness_for, with_leaf, without_leaf};
 pub use handbook::{
-    HelperStep, LEAF_NAMES, LeafEnds, LoadLine, even_nip, even_nip_bolt_pull, load_at_stress,
-    load_line, load_stress, nip_stress, rate_of, stiffening_factor, stress, unclamped_rate,
+    Bending, HelperStep, LEAF_NAMES, LeafEnds, LoadLine, even_nip, even_nip_bolt_pull,
+    load_at_stress, load_line, nip_stress, rate_of, stiffening_factor, unclamped_rate,
 };
 pub use height::{
     Mounting, Seat, Shackle, lean_across, loaded_arch, rake, seat_turn, shackle_lean,

@@ -5,6 +5,7 @@ use measure::{Force, Kind, Length, Pressure, Ratio, Standing};
 
 use super::steering::pair;
 use super::{ClutchEntry, ConversionSheet, PedalEntry};
+use crate::key::joined;
 use crate::sheets::vehicle::VehicleFindings;
 use crate::{All, Found, Given, Lack, Rank, Remark};
 
@@ -154,7 +155,7 @@ fn pistons(sheet: &ConversionSheet, pressure: &Result<Pressure, Lack>, found: &m
             .all()
             .map(|(pressure, bore)| trade::piston_force(&pressure, bore));
         found.show(
-            format!("conversion/piston/{}", row.id()),
+            joined(&["conversion/piston", row.id()]),
             Kind::Force,
             &force,
         );

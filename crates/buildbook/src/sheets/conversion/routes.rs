@@ -4,6 +4,7 @@ use ::trade::conversion::{self as trade, Bend};
 use measure::{Kind, Length, Ratio, Standing};
 
 use super::{ClutchEntry, ConversionSheet, RouteEntry};
+use crate::key::joined;
 use crate::{All, Found, Lack, Rank, Remark};
 
 /// Whether a route is a pipe's; else it is a cable's.
@@ -16,7 +17,7 @@ pub fn is_pipe(kind: Option<&&'static str>) -> bool {
 pub(super) fn show(sheet: &ConversionSheet, found: &mut Found) {
     for route in &sheet.routes {
         let id = route.id();
-        found.show(format!("conversion/cut/{id}"), Kind::Length, &cut(route));
+        found.show(joined(&["conversion/cut", id]), Kind::Length, &cut(route));
         tight_bends(route, found);
         if is_pipe(route.kind.value()) {
             mixed_ends(route, found);
@@ -66,7 +67,7 @@ fn show_cable(route: &RouteEntry, found: &mut Found) {
         return;
     }
     found.show(
-        format!("conversion/efficiency/{id}"),
+        joined(&["conversion/efficiency", id]),
         Kind::Percent,
         &efficiency(route),
     );
@@ -77,17 +78,17 @@ fn show_cable(route: &RouteEntry, found: &mut Found) {
     if route.arm.is_blank() && route.swing.is_blank() {
         return;
     }
-    found.show(format!("conversion/travel/{id}"), Kind::Length, &travel);
+    found.show(joined(&["conversion/travel", id]), Kind::Length, &travel);
     let wanted = (route.far_arm.ask(), route.far_swing.ask()).all();
     let wanted = wanted.map(|(arm, swing)| trade::lever_travel(arm, swing));
     found.show(
-        format!("conversion/travel_wanted/{id}"),
+        joined(&["conversion/travel_wanted", id]),
         Kind::Length,
         &wanted,
     );
     let lever = (travel.clone(), route.far_swing.ask()).all();
     let lever = lever.and_then(|(travel, swing)| Ok(trade::matching_lever(&travel, swing)?));
-    found.show(format!("conversion/lever/{id}"), Kind::Length, &lever);
+    found.show(joined(&["conversion/lever", id]), Kind::Length, &lever);
     let (Ok(travel), Ok(wanted)) = (travel, wanted) else {
         return;
     };

@@ -7,6 +7,7 @@ use ::trade::conversion::{
 use measure::{Angle, Dimension, Kind, Length, Quantity, Ratio, Standing};
 
 use super::{ConversionSheet, SetUp, SteeringEntry};
+use crate::key::joined;
 use crate::sheets::vehicle::VehicleFindings;
 use crate::{All, Found, Lack, Rank, Remark};
 
@@ -289,11 +290,11 @@ fn show_moved(sheet: &ConversionSheet, set_up: &SetUp, found: &mut Found) {
     ] {
         let moved = now.moved(by);
         let link = Ok(moved.drag_link() - now.drag_link());
-        found.show(format!("conversion/moved_link/{way}"), Kind::Length, &link);
+        found.show(joined(&["conversion/moved_link", way]), Kind::Length, &link);
         let centre = Ratio::exact(0.0);
         let ratio = (|| Ok((moved.ratio(&centre)? / now.ratio(&centre)?) - 1.0))();
         found.show(
-            format!("conversion/moved_ratio/{way}"),
+            joined(&["conversion/moved_ratio", way]),
             Kind::Percent,
             &ratio,
         );
@@ -301,7 +302,7 @@ fn show_moved(sheet: &ConversionSheet, set_up: &SetUp, found: &mut Found) {
             let rise = sheet.rise.ask()?;
             Ok((moved.bump_steer(rise)? - now.bump_steer(rise)?) * side)
         })();
-        found.show(format!("conversion/moved_bump/{way}"), Kind::Angle, &bump);
+        found.show(joined(&["conversion/moved_bump", way]), Kind::Angle, &bump);
     }
 }
 

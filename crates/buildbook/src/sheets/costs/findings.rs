@@ -14,6 +14,7 @@ use trade::costs::{
 use super::CostsSheet;
 use super::choices::{HireFinding, SendFinding, hire, put_choice, send};
 use super::lines::{Group, LineFinding, lines};
+use crate::key::joined;
 use crate::sheets::gearing::GearingFindings;
 use crate::sheets::paint::PaintFindings;
 use crate::sheets::springs::SpringsFindings;
@@ -111,7 +112,7 @@ pub fn findings(
     let groups = groups(&lines, &stands);
     for (group, sum) in &groups {
         found.put_money(
-            format!("costs/group/{}", group.name()),
+            joined(&["costs/group", &group.name()]),
             Ok(without_working(sum.total)),
         );
     }

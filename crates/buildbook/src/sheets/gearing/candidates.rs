@@ -9,6 +9,7 @@ use super::dial::Dial;
 use super::gears::Line;
 use super::pull::Pulling;
 use super::{CandidateRow, teeth};
+use crate::key::joined;
 use crate::{All, Found, Lack, Purchase, Rank, Remark};
 
 /// A candidate as the page shows it.
@@ -141,12 +142,12 @@ fn show_pull(
     }
     let lack = lack.unwrap_or_else(|| Lack::Needs(vec!["gearing/gears/1/ratio".into()]));
     found.show(
-        format!("gearing/candidate_top/{id}"),
+        joined(&["gearing/candidate_top", id]),
         Kind::Speed,
         &best.ok_or_else(|| lack.clone()),
     );
     found.show(
-        format!("gearing/candidate_hill/{id}"),
+        joined(&["gearing/candidate_hill", id]),
         Kind::Slope,
         &steepest
             .map(|slope| pulling.held_by_grip(slope))

@@ -9,6 +9,7 @@ use trade::gearing::{
 
 use super::gears::{Gear, Line};
 use super::pull::Pulling;
+use crate::key::joined;
 use crate::{All, Found, Lack};
 
 /// A real pair of teeth near a wished ratio.
@@ -45,7 +46,7 @@ pub(super) fn for_speed(found: &mut Found, line: &Line) -> Vec<PairFound> {
         let revs: Result<Rotation, Lack> =
             Ok(engine_speed(&circumference, speed, &(axle * &others)));
         found.show(
-            format!("gearing/speed_pair_revs/{id}"),
+            joined(&["gearing/speed_pair_revs", id]),
             Kind::Rotation,
             &revs,
         );
@@ -86,7 +87,11 @@ pub(super) fn for_hill(found: &mut Found, line: &Line, pulling: &Pulling) -> Vec
                 let (pull, curve, resistance, limits) = pulling.ready(&Ok(pull))?;
                 Ok(steepest_hill(&pull, curve, resistance, limits.range())?.slope)
             });
-        found.show(format!("gearing/hill_pair_slope/{id}"), Kind::Slope, &slope);
+        found.show(
+            joined(&["gearing/hill_pair_slope", id]),
+            Kind::Slope,
+            &slope,
+        );
     })
 }
 

@@ -4,6 +4,7 @@ use ::trade::handover as trade;
 use measure::{Force, Kind, Mass, Ratio};
 
 use super::{HandoverSheet, TyreEntry};
+use crate::key::joined;
 use crate::sheets::torque::TorqueFindings;
 use crate::sheets::vehicle::VehicleFindings;
 use crate::{All, BookError, Date, Found, Lack};
@@ -79,7 +80,7 @@ fn brakes(found: &mut Found, sheet: &HandoverSheet) {
         let imbalance = sides
             .clone()
             .and_then(|(left, right)| Ok(trade::brake_imbalance(left, right)?));
-        let id = format!("handover/imbalance/{}", axle.id());
+        let id = joined(&["handover/imbalance", axle.id()]);
         found.show(id, Kind::Percent, &imbalance);
         forces.push(sides.map(|(left, right)| left + right));
     }
@@ -125,7 +126,7 @@ fn age(found: &mut Found, tyre: &TyreEntry, day: Result<Date, Lack>) {
         }
     };
     found.show(
-        format!("handover/tyre_age/{}", tyre.id()),
+        joined(&["handover/tyre_age", tyre.id()]),
         Kind::Ratio,
         &years,
     );

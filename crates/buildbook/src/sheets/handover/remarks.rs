@@ -5,6 +5,7 @@ use std::rc::Rc;
 use measure::{Kind, Length, Ratio, unit};
 
 use super::HandoverSheet;
+use crate::key::joined;
 use crate::sheets::torque::TorqueFindings;
 use crate::sheets::vehicle::VehicleFindings;
 use crate::{Found, Rank, Remark};
@@ -114,7 +115,7 @@ fn toe(found: &mut Found, sheet: &HandoverSheet) {
 
 fn brakes(found: &mut Found, sheet: &HandoverSheet) {
     for axle in &sheet.brakes {
-        let id = format!("handover/imbalance/{}", axle.id());
+        let id = joined(&["handover/imbalance", axle.id()]);
         if let Some(imbalance) = found.figure(&id).cloned()
             && imbalance.value() > UNEVEN
         {
@@ -145,7 +146,7 @@ fn tyres(found: &mut Found, sheet: &HandoverSheet) {
     for tyre in &sheet.tyres {
         let key = tyre.code.key().clone();
         let age = found
-            .figure(&format!("handover/tyre_age/{}", tyre.id()))
+            .figure(&joined(&["handover/tyre_age", tyre.id()]))
             .cloned();
         if let Some(age) = age {
             let fact = match age.value() {

@@ -9,6 +9,7 @@ use measure::{Area, Figure, Kind, Length};
 use super::moving::Moved;
 use super::take_off::TakenOff;
 use super::{FeatureEntry, MarkingSheet};
+use crate::key::joined;
 use crate::{All, Found, Lack, Rank, Remark};
 
 /// How the holes are made, and how the old ones are closed.
@@ -45,7 +46,7 @@ pub(super) fn making(
         let worst = (goes.at.as_ref().map_err(Clone::clone), sheet.drilling.ask()).all();
         let worst = worst.map(|(at, drilling)| worst_error(at, drilling));
         found.show(
-            format!("marking/worst/{}", feature.id()),
+            joined(&["marking/worst", feature.id()]),
             Kind::Length,
             &worst,
         );
@@ -119,14 +120,14 @@ fn close(sheet: &MarkingSheet, known: &[(usize, &Shape)], found: &mut Found) {
             let disc = patch(&shape.sizes()[0], gap)
                 .map(|disc| disc.diameter)
                 .map_err(Lack::from);
-            found.show(format!("marking/disc/{id}"), Kind::Length, &disc);
+            found.show(joined(&["marking/disc", id]), Kind::Length, &disc);
         }
         let plate = plate(shape, gap).map_err(Lack::from);
         let part = |of: fn(&::trade::marking::Plate) -> Length| {
             plate.as_ref().map(of).map_err(Clone::clone)
         };
         found.show(
-            format!("marking/weld/{id}"),
+            joined(&["marking/weld", id]),
             Kind::Length,
             &part(|plate| plate.weld.clone()),
         );
@@ -134,7 +135,7 @@ fn close(sheet: &MarkingSheet, known: &[(usize, &Shape)], found: &mut Found) {
             .as_ref()
             .map(|plate| plate.sheet.clone())
             .map_err(Clone::clone);
-        found.show(format!("marking/patch/{id}"), Kind::Section, &metal);
+        found.show(joined(&["marking/patch", id]), Kind::Section, &metal);
         if let Ok(plate) = plate {
             sheets.push(plate.sheet);
             welds.push(plate.weld);

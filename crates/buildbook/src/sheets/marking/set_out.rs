@@ -11,6 +11,7 @@ use measure::{Kind, Length};
 use super::moving::{Goes, Moved};
 use super::take_off::{Curve, TakenOff};
 use super::{FeatureEntry, MarkingSheet};
+use crate::key::joined;
 use crate::{All, Found, Given, Key, Lack, Rank, Remark};
 
 /// Shows all that the pattern is set out with; what is on the new side already, by name.
@@ -51,7 +52,7 @@ pub(super) fn show(
                 .map_err(Clone::clone)
         };
         for (i, name) in ["arc_a", "arc_b"].into_iter().enumerate() {
-            let id = format!("marking/{name}/{id}");
+            let id = joined(&["marking", name, id]);
             if place == 0 {
                 found.headline(id, Kind::Length, &one(&arcs, i));
             } else {
@@ -60,18 +61,18 @@ pub(super) fn show(
         }
         for (i, name) in ["along", "across"].into_iter().enumerate() {
             found.show(
-                format!("marking/{name}/{id}"),
+                joined(&["marking", name, id]),
                 Kind::Length,
                 &one(&offsets, i),
             );
         }
         found.show(
-            format!("marking/x/{id}"),
+            joined(&["marking/x", id]),
             Kind::Length,
             &coordinate(|at| &at.x),
         );
         found.show(
-            format!("marking/y/{id}"),
+            joined(&["marking/y", id]),
             Kind::Length,
             &coordinate(|at| &at.y),
         );
@@ -79,7 +80,7 @@ pub(super) fn show(
             (moved.mirrors, &placed.mirrored, &placed.fitted)
         {
             let differs = Ok(mirrored.distance(fitted));
-            found.show(format!("marking/differs/{id}"), Kind::Length, &differs);
+            found.show(joined(&["marking/differs", id]), Kind::Length, &differs);
         }
         cross(moved, feature, placed, found);
     }
@@ -92,7 +93,7 @@ fn show_line(moved: &Moved, found: &mut Found) {
         let at = Ok((&line.offset / line.normal.cos()).of_kind(Kind::Length));
         found.show("marking/centre", Kind::Length, &at);
         for ((key, _), rest) in moved.pairs.iter().zip(&line.residuals) {
-            let id = format!("marking/pair/{}", key.field());
+            let id = joined(&["marking/pair", key.field()]);
             found.show(id, Kind::Length, &Ok(rest.clone()));
         }
     }
@@ -190,7 +191,7 @@ fn lands(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) -> Vec<(Rc<str>
             Some(least) => least.clone(),
             None => usual_land(&room.smaller(other)),
         };
-        let id = format!("marking/land/{}", room.key.field());
+        let id = joined(&["marking/land", room.key.field()]);
         if room.gap(other) > 2.0 * least.value() + CLEAR {
             // No ± that a tape leaves could make a question of it, so the ± is not asked for.
             let left = left_between(&room.placed, &other.placed);
@@ -240,7 +241,7 @@ fn edges(sheet: &MarkingSheet, rooms: &[Room], found: &mut Found) {
         };
         let rim = (&Point::exact(0.0, 0.0), &Length::exact(0.0));
         let land = land((&at, &across), rim, &least);
-        let id = format!("marking/edge/{}", feature.id());
+        let id = joined(&["marking/edge", feature.id()]);
         found.show(id, Kind::Length, &Ok(land.left.clone()));
         let rank = match land.verdict {
             LandVerdict::Enough => continue,

@@ -11,6 +11,7 @@ use trade::paint::{
 };
 
 use super::entries::{PaintOpening, PaintPanel, PaintSheet};
+use crate::key::joined;
 use crate::sheets::vehicle::VehicleSheet;
 use crate::{All, Found, Given, Key, Lack, Rank, Remark};
 
@@ -145,7 +146,7 @@ impl Areas {
         if let Err(Lack::Refused(error)) = &area {
             found.remark(Remark::new(Rank::Caution, "panel_refused").at(at_fault(panel, error)));
         }
-        found.show(format!("paint/area/{}", panel.id()), Kind::Area, &area);
+        found.show(joined(&["paint/area", panel.id()]), Kind::Area, &area);
         let system = system_of(sheet, &panel.system);
         if let (Some((outline, shapeless)), Ok(system)) = (panel_outline(panel), &system) {
             let count = panel.count.value().map_or(1.0, Ratio::value);

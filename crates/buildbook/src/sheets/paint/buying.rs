@@ -11,6 +11,7 @@ use trade::costs::Reckoned;
 use trade::paint::{Purchase as Tins, Tin, cheapest_tins};
 
 use super::entries::{PaintProduct, PaintSheet, PaintTin};
+use crate::key::joined;
 use crate::{All, Found, Lack, MoneyFinding, Purchase, Rank, Remark};
 
 /// What of a product is to be bought.
@@ -80,7 +81,7 @@ pub(super) fn buy(sheet: &PaintSheet, needs: &Needs, found: &mut Found) -> Vec<P
             continue;
         }
         let need = need_of(product, needs);
-        let id = format!("paint/product_litres/{}", product.id());
+        let id = joined(&["paint/product_litres", product.id()]);
         found.show(&*id, Kind::Volume, &need);
         // The figure that is shown keeps its ±: it is reckoned once for the page and the tins.
         let bought = need.and_then(|need| Bought::of(product, need, found.figure(&id)));
@@ -95,7 +96,7 @@ pub(super) fn buy(sheet: &PaintSheet, needs: &Needs, found: &mut Found) -> Vec<P
             .map(|bought| bought.left_over.clone())
             .map_err(Clone::clone);
         found.show(
-            format!("paint/left_over/{}", product.id()),
+            joined(&["paint/left_over", product.id()]),
             Kind::Volume,
             &left,
         );
@@ -274,8 +275,8 @@ impl<'s> Bought<'s> {
 }
 
 /// The name of a product's cost among the results.
-fn cost_id(product: &PaintProduct) -> String {
-    format!("paint/product_cost/{}", product.id())
+fn cost_id(product: &PaintProduct) -> Rc<str> {
+    joined(&["paint/product_cost", product.id()])
 }
 
 fn reckoned(symbol: impl Into<Rc<str>>, formula: MoneyExpr, money: Money) -> MoneyFinding {
@@ -285,7 +286,7 @@ fn reckoned(symbol: impl Into<Rc<str>>, formula: MoneyExpr, money: Money) -> Mon
 }
 
 /// A sum of named amounts; those marked are taken away.
-fn sum_of(symbol: &'static str, parts: Vec<(bool, String, Money)>) -> MoneyFinding {
+fn sum_of(symbol: &'static str, parts: Vec<(bool, Rc<str>, Money)>) -> MoneyFinding {
     let mut sum: Option<Money> = None;
     for (taken, _, money) in &parts {
         let signed = if *taken { money.negated() } else { *money };
@@ -316,16 +317,12 @@ fn show_money(sheet: &PaintSheet, costs: Vec<(&PaintProduct, MoneyFinding)>, fou
     };
     found.put_money("paint/tins_cost", tins.clone());
     let doing = tins.and_then(|tins| {
-        let mut parts = vec![(false, "paint/tins_cost".to_owned(), tins.money)];
+        let mut parts = vec![(false, "paint/tins_cost".into(), tins.money)];
         if !sheet.sundries.is_blank() {
-            parts.push((
-                false,
-                sheet.sundries.key().to_string(),
-                *sheet.sundries.ask()?,
-            ));
+            parts.push((false, sheet.sundries.key().shared(), *sheet.sundries.ask()?));
         }
         if !sheet.hours.is_blank() || !sheet.hour_rate.is_blank() {
-            parts.push((false, "paint/own_hours".to_owned(), own_hours(sheet)?.money));
+            parts.push((false, "paint/own_hours".into(), own_hours(sheet)?.money));
         }
         sum_of("paint/doing_it", parts)
     });
@@ -338,8 +335,8 @@ fn show_money(sheet: &PaintSheet, costs: Vec<(&PaintProduct, MoneyFinding)>, fou
             sum_of(
                 "paint/saved",
                 vec![
-                    (false, sheet.quote.key().to_string(), *quote),
-                    (true, "paint/doing_it".to_owned(), doing.money),
+                    (false, sheet.quote.key().shared(), *quote),
+                    (true, "paint/doing_it".into(), doing.money),
                 ],
             )
         });

@@ -8,6 +8,7 @@ use trade::paint::{
 
 use super::entries::{PaintSheet, PaintSystem};
 use super::layers::Reckoned;
+use crate::key::joined;
 use crate::{All, Found, Lack, Rank, Remark};
 
 /// The colder end of what paint with hardener cures at, in kelvin: common practice.
@@ -42,7 +43,7 @@ fn show_time(what: &str, place: &str, time: &Time, found: &mut Found) {
         hours if hours > 3.0 => Kind::Duration,
         _ => Kind::Time,
     };
-    found.show(format!("paint/{what}/{place}"), kind, &Ok(time.clone()));
+    found.show(joined(&["paint", what, place]), kind, &Ok(time.clone()));
 }
 
 /// Whether the next layer may begin only after it should have begun.

@@ -28,6 +28,7 @@ use self::buying::Needs;
 use self::layers::{Filled, Reckoned, Shop};
 use self::sight::Sight;
 use super::vehicle::VehicleFindings;
+use crate::key::joined;
 use crate::{Found, Lack, Read, SheetFindings};
 
 /// What the paint sheet finds.
@@ -87,7 +88,7 @@ pub fn findings(read: Read<PaintSheet>, vehicle: &Rc<VehicleFindings>) -> PaintF
     for (place, system) in sheet.systems.iter().enumerate() {
         let area = areas.total(Some(place));
         found.show(
-            format!("paint/system_area/{}", system.id()),
+            joined(&["paint/system_area", system.id()]),
             Kind::Area,
             &area,
         );
@@ -110,7 +111,7 @@ pub fn findings(read: Read<PaintSheet>, vehicle: &Rc<VehicleFindings>) -> PaintF
         }
         let whole = sum("V_system", of_system);
         found.show(
-            format!("paint/system_litres/{}", system.id()),
+            joined(&["paint/system_litres", system.id()]),
             Kind::Volume,
             &whole,
         );

@@ -9,6 +9,7 @@ use super::buying::Needs;
 use super::entries::{PaintLayer, PaintSheet};
 use super::layers::{Filled, Reckoned, Shop};
 use super::mixing::{pours, product_of, solvent_of};
+use crate::key::joined;
 use crate::{All, Found, Lack, Rank, Remark};
 
 /// A layer with all that its results are shown with.
@@ -24,7 +25,7 @@ pub(super) struct Sight<'a> {
 impl Sight<'_> {
     /// Puts a layer's results into the findings, and its components into what is needed of each product.
     pub(super) fn show(&self, one: &Reckoned, needs: &mut Needs, found: &mut Found) -> LayerFound {
-        let name = |what: &str| format!("paint/{what}/{}", self.place);
+        let name = |what: &str| joined(&["paint", what, self.place]);
         found.show(name("coat_litres"), Kind::Volume, &one.coat);
         found.show(name("layer_litres"), Kind::Volume, &one.litres);
         found.show(name("film"), Kind::Film, &one.film);
@@ -52,12 +53,12 @@ impl Sight<'_> {
     fn show_counts(&self, one: &Reckoned, found: &mut Found) {
         let exact = |count: f64| Figure::exact(count, Kind::Count);
         let mixes = one.mixes.clone().map(|mixes| exact(f64::from(mixes.count)));
-        found.put(format!("paint/mixes/{}", self.place), mixes);
+        found.put(joined(&["paint/mixes", self.place]), mixes);
         let fills = (one.litres.clone(), self.sheet.cup.ask())
             .all()
             .map(|(litres, cup)| litres.steps_up(cup));
         found.put(
-            format!("paint/gun_fills/{}", self.place),
+            joined(&["paint/gun_fills", self.place]),
             fills.map(|fills| exact(fills.count)),
         );
     }
@@ -78,7 +79,7 @@ impl Sight<'_> {
     fn show_mix(&self, one: &Reckoned, needs: &mut Needs, found: &mut Found) {
         let mix = self.mix(one);
         found.show(
-            format!("paint/mix_litres/{}", self.place),
+            joined(&["paint/mix_litres", self.place]),
             Kind::Volume,
             &mix,
         );
@@ -91,7 +92,7 @@ impl Sight<'_> {
             &mix,
         );
         for (part, pour) in self.layer.parts.iter().zip(pours) {
-            let name = |what: &str| format!("paint/{what}/{}/{}", self.place, part.id());
+            let name = |what: &str| joined(&["paint", what, self.place, part.id()]);
             found.show(name("part_share"), Kind::Percent, &pour.share);
             found.show(name("part_litres"), Kind::Volume, &pour.litres);
             found.show(name("mix_part"), Kind::SmallVolume, &pour.mix_litres);

@@ -166,12 +166,13 @@ fn worst(
         load.as_ref().map_err(Clone::clone),
     )
         .all()?;
+    let bending = trade::Bending::of(&built.pack, load, line);
     let stresses: Vec<(&'static str, Stress)> = built
         .pack
         .working()
         .iter()
         .zip(trade::LEAF_NAMES)
-        .map(|(leaf, name)| (name, trade::stress(&built.pack, leaf, load, line)))
+        .map(|(leaf, name)| (name, bending.stress(&built.pack, leaf)))
         .collect();
     Ok(Stress::greatest_of(&stresses).called("σ_max"))
 }
@@ -227,8 +228,8 @@ pub(super) fn compared<D: measure::Dimension>(
     let change = (now.clone(), after.clone())
         .all()
         .map(|(now, after)| (after - now).called("Δ"));
-    found.show(id(&format!("{result}_after"), row), kind, after);
-    found.show(id(&format!("{result}_change"), row), kind, &change);
+    found.show(id(&[result, "_after"].concat(), row), kind, after);
+    found.show(id(&[result, "_change"].concat(), row), kind, &change);
 }
 
 /// How much the planned work turns the seat against the frame, wedge included, nose up positive.

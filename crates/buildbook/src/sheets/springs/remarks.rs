@@ -4,6 +4,7 @@ use measure::Kind;
 use trade::springs::LeafKind;
 
 use super::one::Spring;
+use crate::key::joined;
 use crate::{Found, Key, Lack, Rank, Remark};
 use ::trade::TradeError;
 
@@ -120,7 +121,7 @@ fn leaves(spring: &Spring, found: &mut Found) {
         found.remark(Remark::new(rank, fact).at(key));
     }
     if let Some(Ok(differ)) = found
-        .result(&format!("springs/methods_differ/{}", spring.id))
+        .result(&joined(&["springs/methods_differ", &spring.id]))
         .cloned()
         && differ.value().abs() > DIFFER
     {
@@ -148,7 +149,7 @@ fn stresses(spring: &Spring, found: &mut Found) {
             .iter()
             .enumerate()
             .filter_map(|(place, id)| {
-                let name = format!("springs/{result}/{}/{id}", spring.id);
+                let name = joined(&["springs", result, &spring.id, id]);
                 Some((place, id, found.figure(&name)?.clone()))
             })
             .max_by(|one, other| one.2.value().total_cmp(&other.2.value()));
@@ -197,7 +198,7 @@ fn stance(spring: &Spring, found: &mut Found) {
         }
     }
     if let Some(Err(Lack::Refused(TradeError::ShackleCannotReach { .. }))) =
-        found.result(&format!("springs/shackle_loaded/{row}"))
+        found.result(&joined(&["springs/shackle_loaded", row]))
     {
         let remark = Remark::new(Rank::Warning, "shackle_cannot_reach");
         found.remark(remark.at(key("pins_apart")));

@@ -1,15 +1,18 @@
 //! The results of one spring as it stands, by name.
 
+use std::rc::Rc;
+
 use ::trade::springs::{self as trade, Beam, Pack};
 use measure::{Kind, Length};
 
 use super::one::{Spring, Stand};
 use super::pack;
+use crate::key::joined;
 use crate::{All, Found, Lack};
 
 /// The name of a result of a row: `springs/rate/1`.
-pub(super) fn id(result: &str, row: &str) -> String {
-    format!("springs/{result}/{row}")
+pub(super) fn id(result: &str, row: &str) -> Rc<str> {
+    joined(&["springs", result, row])
 }
 
 impl Spring {
@@ -178,6 +181,21 @@ impl Spring {
         }
         let first = built.pack.rebound().len();
         let loads = (self.line.clone(), self.load.clone()).all();
+        let bending = loads
+            .as_ref()
+            .map_err(Clone::clone)
+            .map(|(line, load)| trade::Bending::of(&built.pack, load, line));
+        let bending_at_bump =
+            (loads, self.entry.bump.ask())
+                .all()
+                .map(|((line, load), clearance)| {
+                    let bump = line.load_after(&load, clearance);
+                    trade::Bending::of(&built.pack, &bump, &line)
+                });
+        let in_leaf = |bending: &Result<trade::Bending, Lack>, leaf| {
+            let bending = bending.as_ref().map_err(Clone::clone);
+            bending.map(|bending| bending.stress(&built.pack, leaf))
+        };
         for (place, leaf) in built.pack.working().iter().enumerate() {
             let row = format!("{row}/{}", built.ids[first + place]);
             // Without the loose arches nobody knows the nip: then there is no result rather than a missing entry.
@@ -186,16 +204,8 @@ impl Spring {
                 let by_beam = beam.nip_stress(place);
                 found.show(id("nip_beam", &row), Kind::Stress, &Ok(by_beam));
             }
-            let at_load = loads
-                .clone()
-                .map(|(line, load)| trade::stress(&built.pack, leaf, &load, &line));
-            let at_bump =
-                (loads.clone(), self.entry.bump.ask())
-                    .all()
-                    .map(|((line, load), clearance)| {
-                        let bump = line.load_after(&load, clearance);
-                        trade::stress(&built.pack, leaf, &bump, &line)
-                    });
+            let at_load = in_leaf(&bending, leaf);
+            let at_bump = in_leaf(&bending_at_bump, leaf);
             let used = (at_load.clone(), self.allowed.ask())
                 .all()
                 .map(|(stress, allowed)| (stress / allowed).called("used"));

@@ -99,6 +99,10 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
                 } else {
                     <TextField at={props.at.clone()} text={text_of(&found)} placeholder={found.tail.placeholder.clone()}
                         invalid={told.is_some()} read_only={found.read_only} />
+                    // A field shows one line of a long text; paper shows all of it.
+                    if matches!(field.form, Form::Text) {
+                        <span class="only-print words-said">{ text_of(&found) }</span>
+                    }
                     { tail(field, &found.tail, blank, tongue.say(frame::ASSUMED)) }
                 }
             </div>

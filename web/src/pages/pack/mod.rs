@@ -203,7 +203,11 @@ fn record_table(table: &Table, class: &'static str) -> Html {
         .iter()
         .map(|cell| html! { <th scope="col">{ cell }</th> });
     // A figure may part from its ± at the end of a line, from its unit never.
-    let cell = |cell: &String| html! { <td>{ cell.replace("\u{a0}±", " ±") }</td> };
+    let cell = |cell: &String| {
+        // A day, or a word or two, stays in one piece.
+        let short = (many.is_none() && cell.chars().count() < 12).then_some("short");
+        html! { <td class={classes!(short)}>{ cell.replace("\u{a0}±", " ±") }</td> }
+    };
     let rows = table
         .rows
         .iter()

@@ -181,11 +181,11 @@ pub fn results(state: &State, sheet: &str) -> Vec<Piece> {
             head: std::iter::once(String::new()).chain(names).collect(),
             rows: lines,
         };
-        pieces.push(if columns.len() > MOST_ROWS_ACROSS {
-            Piece::Table(flipped(&table))
+        if columns.len() > MOST_ROWS_ACROSS {
+            pieces.extend(parted(&flipped(&table)).map(Piece::Table));
         } else {
-            Piece::Results(table)
-        });
+            pieces.push(Piece::Results(table));
+        }
     }
     pieces
 }
@@ -202,6 +202,23 @@ fn flipped(table: &Table) -> Table {
         head: column(0),
         rows: (1..table.head.len()).map(column).collect(),
     }
+}
+
+/// A wide table as several that fit the page, each with the first column before its own.
+fn parted(table: &Table) -> impl Iterator<Item = Table> {
+    let columns: Vec<usize> = (1..table.head.len()).collect();
+    let part = |columns: &[usize]| {
+        let of = |row: &Vec<String>| {
+            let cells = columns.iter().map(|at| row[*at].clone());
+            std::iter::once(row[0].clone()).chain(cells).collect()
+        };
+        Table {
+            head: of(&table.head),
+            rows: table.rows.iter().map(of).collect(),
+        }
+    };
+    let parts: Vec<Table> = columns.chunks(MOST_COLUMNS - 1).map(part).collect();
+    parts.into_iter()
 }
 
 /// The results of a list's rows: a line for what they tell, a column for each row.

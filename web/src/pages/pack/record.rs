@@ -258,8 +258,8 @@ fn put<'a>(tables: &mut Vec<OfRows<'a>>, list: &'a str, row: &'a str, told: &str
 /// What a result of a row tells, without the row: "Rate: {0}" is "Rate".
 fn bare(phrase: &str) -> String {
     let said = filled(phrase, &["…".to_owned()]);
-    let said = said.trim_end_matches(": …").trim_start_matches("…: ");
-    said.to_owned()
+    let said = said.trim_end_matches([':', ',', ' ', '…']);
+    said.trim_start_matches([':', ',', ' ', '…']).to_owned()
 }
 
 /// The remarks of a sheet, the gravest first.

@@ -105,6 +105,8 @@ type Outputs = dyn Fn(&[f64]) -> Vec<f64>;
 pub(crate) struct TableOf {
     pub name: &'static str,
     pub inputs: Vec<f64>,
+    /// Inputs that nothing can be off in, by their places: nobody asks for a slope by them.
+    pub constant: Vec<bool>,
     pub outputs: Vec<f64>,
     pub of: Box<Outputs>,
     pub slopes: OnceCell<Vec<Vec<f64>>>,
@@ -119,6 +121,9 @@ impl TableOf {
 
     /// Central difference; where one side has no answer, the difference to the other side.
     fn slope(&self, input: usize) -> Vec<f64> {
+        if self.constant[input] {
+            return vec![0.0; self.outputs.len()];
+        }
         let x = self.inputs[input];
         // The cube root of the machine's accuracy balances rounding against curvature (any text on numerical differentiation).
         let step = f64::EPSILON.cbrt() * if x == 0.0 { 1.0 } else { x.abs() };

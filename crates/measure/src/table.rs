@@ -23,12 +23,17 @@ impl Table {
     ) -> Self {
         let args: Vec<_> = inputs.iter().map(|input| input.step().0).collect();
         let inputs: Vec<_> = args.iter().map(|arg| arg.value).collect();
+        let constant = args
+            .iter()
+            .map(|arg| matches!(arg.op, Op::Constant))
+            .collect();
         let outputs = of(&inputs);
         let slopes = core::cell::OnceCell::new();
         Self {
             of: Rc::new(TableOf {
                 name,
                 inputs,
+                constant,
                 outputs,
                 of: Box::new(of),
                 slopes,

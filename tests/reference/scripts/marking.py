@@ -103,6 +103,53 @@ def frame(inputs):
     return found.x
 
 
+PAIRS = [[1, 2], [1, 3], [2, 3], [1, 4], [2, 4], [3, 4]]
+
+
+def datums_of(lengths, side):
+    """Four datums from all six distances."""
+    x = frame({"pairs": PAIRS, "lengths": lengths, "sides": [side, side]})
+    return np.array([[0.0, 0.0], [x[0], 0.0], [x[1], x[2]], [x[3], x[4]]])
+
+
+def placed(datums, readings):
+    """A place above the line, from its distances to as many datums as there are readings."""
+    used = datums[: len(readings)]
+    return fix({"datums": used, "readings": readings, "errors": [1.0] * len(readings), "side": "left"})
+
+
+def pattern_image(inputs):
+    """Features mirrored in the line between A, B and their measured twins, as the twins see them: along and above their line."""
+    datums = datums_of(inputs["between"], "left")
+    twins = [placed(datums, twin) for twin in inputs["twins"]]
+    along = (twins[1] - twins[0]) / np.hypot(*(twins[1] - twins[0]))
+    out = []
+    for readings in inputs["features"]:
+        at = placed(datums, readings)
+        over = mirror_by_pairs({"left": datums[:2], "right": twins, "probe": at}) - twins[0]
+        # The line of the new side runs the other way, so what lies to the right of it lies above.
+        out += [over @ along, along[1] * over[0] - along[0] * over[1]]
+    return out
+
+
+def pattern_fit(inputs):
+    """Features fitted, mirrored, to the new side's four datums: along and above their line."""
+    old, new = datums_of(inputs["between"], "left"), datums_of(inputs["new"], "right")
+    turn, dx, dy, _ = rigid_fit({"from": old, "to": new, "mirrored": True})
+    sin, cos = np.sin(np.radians(turn)), np.cos(np.radians(turn))
+    out = []
+    for readings in inputs["features"]:
+        x, y = placed(old, readings) * [1.0, -1.0]
+        out += [cos * x - sin * y + dx, -(sin * x + cos * y + dy)]
+    return out
+
+
+def fix_from(inputs):
+    """A feature from distances whose datums are uncertain too: both variances weigh."""
+    errors = np.hypot(inputs["errors"], inputs["datum_errors"])
+    return fix({**inputs, "errors": errors})
+
+
 compare("marking", {
     "fix": fix,
     "fix_error": fix_error,
@@ -110,4 +157,7 @@ compare("marking", {
     "rigid_fit": rigid_fit,
     "mirror_by_pairs": mirror_by_pairs,
     "frame": frame,
+    "pattern_image": pattern_image,
+    "pattern_fit": pattern_fit,
+    "fix_from": fix_from,
 })

@@ -1,5 +1,6 @@
 //! What the reference checks of marking out are computed with. Points and readings are plain millimetres, angles degrees.
 
+use buildbook::{Book, Entry, Key, evaluate};
 use measure::{Kind, Length, Ratio, Reading, Stated, unit};
 use toml::Value;
 use trade::marking::{
@@ -18,6 +19,9 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
     match of {
         "fix" | "fix_error" | "ellipse" => fix(of, inputs),
         "frame" => frame(inputs),
+        "fix_from" => fix_from(inputs),
+        "pattern_image" => pattern(inputs, "mirror"),
+        "pattern_fit" => pattern(inputs, "fit"),
         "mirror_in_line" | "offsets" | "arcs" => about_a_line(of, inputs),
         "mirror_by_pairs" => mirror_by_pairs(inputs),
         "rigid_fit" => fit(inputs),
@@ -206,4 +210,75 @@ fn fit(inputs: &Inputs) -> Result<Vec<f64>, String> {
     ))?;
     let turn = fit.by.turn.value().to_degrees();
     Ok(vec![turn, mm(&fit.by.dx), mm(&fit.by.dy), fit.rms * 1000.0])
+}
+
+fn fix_from(inputs: &Inputs) -> Result<Vec<f64>, String> {
+    let (readings, errors) = (inputs.numbers("readings")?, inputs.numbers("errors")?);
+    let deviations: Vec<f64> = inputs
+        .numbers("datum_errors")?
+        .iter()
+        .map(|error| error / 2000.0)
+        .collect();
+    let sights = points(inputs, "datums")?
+        .into_iter()
+        .zip(readings)
+        .zip(errors);
+    let sights: Vec<Sight> = sights
+        .map(|((datum, reading), error)| {
+            let reading = Reading {
+                plus: error / 1000.0,
+                minus: error / 1000.0,
+                stated: Stated::Typed,
+                ..Reading::exact(reading / 1000.0, &unit::METRE)
+            };
+            let distance = Length::entry("reading", "r", Kind::Length, &reading);
+            Sight::From { datum, distance }
+        })
+        .collect();
+    let side = side(inputs.text("side")?)?;
+    let fixed = refuse(marking::fix_from(&sights, &deviations, side))?;
+    Ok(vec![mm(&fixed.at.x), mm(&fixed.at.y)])
+}
+
+/// A whole sheet: datums and features typed as exact, and where each feature is set out, along and above the new line.
+fn pattern(inputs: &Inputs, by: &str) -> Result<Vec<f64>, String> {
+    let mut entries = vec![("marking/move_by".to_owned(), by.to_owned())];
+    let mut typed = |key: String, value: f64| entries.push((key, format!("{value} mm exact")));
+    let names = ["ab", "ac", "bc", "ad", "bd", "cd"];
+    for (name, value) in names.iter().zip(inputs.numbers("between")?) {
+        typed(format!("marking/{name}"), value);
+    }
+    if by == "fit" {
+        for (name, value) in names.iter().zip(inputs.numbers("new")?) {
+            typed(format!("marking/new_{name}"), value);
+        }
+    } else {
+        for (row, twin) in inputs.list("twins")?.iter().enumerate() {
+            for (letter, value) in ["a", "b", "c"].iter().zip(numbers(twin)?) {
+                typed(format!("marking/pairs/{}/twin_{letter}", row + 1), value);
+            }
+        }
+    }
+    let features = inputs.list("features")?;
+    for (row, feature) in features.iter().enumerate() {
+        for (letter, value) in ["a", "b", "c", "d"].iter().zip(numbers(feature)?) {
+            typed(format!("marking/features/{}/{letter}", row + 1), value);
+        }
+    }
+    if by == "mirror" {
+        entries.push(("marking/pairs/2/of".to_owned(), "b".to_owned()));
+    }
+    let entries = entries
+        .into_iter()
+        .map(|(key, text)| (Key::from(key.as_str()), Entry::new(text)));
+    let findings = evaluate(&Book::of("pattern", entries), None);
+    let mut out = Vec::new();
+    for row in 1..=features.len() {
+        for name in ["along", "across"] {
+            let id = format!("marking/{name}/{row}");
+            let figure = findings.marking.found.figure(&id);
+            out.push(figure.ok_or(id)?.value() * 1000.0);
+        }
+    }
+    Ok(out)
 }

@@ -193,6 +193,9 @@ fn pairs(all: &[(String, String)]) -> Html {
     html! { <dl class="pack-pairs">{ rows.collect::<Html>() }</dl> }
 }
 
+/// So many rows stay together on a page, under headings of their own.
+const ROWS_TOGETHER: usize = 18;
+
 /// More columns than this stand smaller, all of one width.
 const MANY: usize = 6;
 
@@ -202,17 +205,19 @@ fn record_table(table: &Table, class: &'static str) -> Html {
         .head
         .iter()
         .map(|cell| html! { <th scope="col">{ cell }</th> });
+    let head = html! { <tr>{ head.collect::<Html>() }</tr> };
     // A figure may part from its ± at the end of a line, from its unit never.
     let cell = |cell: &String| {
         // A day, or a word or two, stays in one piece.
         let short = (many.is_none() && cell.chars().count() < 12).then_some("short");
         html! { <td class={classes!(short)}>{ cell.replace("\u{a0}±", " ±") }</td> }
     };
-    let rows = table
-        .rows
-        .iter()
-        .map(|row| html! { <tr>{ row.iter().map(cell).collect::<Html>() }</tr> });
-    html! {
-        <table class={classes!(class, many)}><thead><tr>{ head.collect::<Html>() }</tr></thead><tbody>{ rows.collect::<Html>() }</tbody></table>
-    }
+    // Headings that the browser repeats on each page would not be counted with the pages, so each piece brings its own.
+    let pieces = table.rows.chunks(ROWS_TOGETHER).map(|rows| {
+        let rows = rows
+            .iter()
+            .map(|row| html! { <tr>{ row.iter().map(cell).collect::<Html>() }</tr> });
+        html! { <tbody>{ head.clone() }{ rows.collect::<Html>() }</tbody> }
+    });
+    html! { <table class={classes!(class, many)}>{ pieces.collect::<Html>() }</table> }
 }

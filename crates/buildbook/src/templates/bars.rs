@@ -5,8 +5,10 @@ use super::{INCH, Labels, Template};
 
 /// How wide the bars are that stand up the left edge, millimetres.
 pub(super) const LEFT: f64 = 14.0;
-/// How high the lines of text and the bars below the pattern are.
-pub(super) const BELOW: f64 = 36.0;
+/// How high the map of the pages may be, and so at least what stands below the pattern.
+pub(super) const MAP: f64 = 32.0;
+/// How high the bars along the lower edge are, with what they are.
+const BARS: f64 = 13.0;
 /// How far texts and bars reach along the paper before the arrow and the map begin.
 pub(super) const TEXTS: f64 = 119.0;
 
@@ -59,28 +61,45 @@ pub(super) fn bars(corner: [f64; 2], labels: &Labels) -> Vec<Ink> {
     ink
 }
 
+/// The lines of text below the pattern, wrapped: text, size, and whether it is bold.
+fn lines(template: &Template, labels: &Labels, page: &str) -> Vec<(String, f64, bool)> {
+    let said = [(template.title.as_str(), 4.0, true), (page, 3.2, true)];
+    let rest = template.lines.iter().chain([&labels.scale]);
+    let all = said
+        .into_iter()
+        .chain(rest.map(|line| (line.as_str(), 2.8, false)));
+    all.flat_map(|(text, size, bold)| {
+        let lines = wrapped(text, size, TEXTS - LEFT);
+        lines.into_iter().map(move |line| (line, size, bold))
+    })
+    .collect()
+}
+
+/// Between one line of text and the next.
+const LEAD: f64 = 0.7;
+
+/// How high everything is that stands below the pattern: it grows with what is said.
+pub(super) fn foot_height(template: &Template, labels: &Labels, page: &str) -> f64 {
+    let lines = lines(template, labels, page);
+    let text: f64 = lines.iter().map(|(_, size, _)| size + LEAD).sum();
+    (BARS + text + 2.0).max(MAP + 4.0)
+}
+
 /// What every page carries below its part of the pattern, about its lower left corner: bars, title, lines, arrow.
-pub(super) fn foot(corner: [f64; 2], template: &Template, labels: &Labels, last: &str) -> Vec<Ink> {
+pub(super) fn foot(corner: [f64; 2], template: &Template, labels: &Labels, page: &str) -> Vec<Ink> {
     let [x, y] = corner;
     let mut ink = bars(corner, labels);
-    let mut top = y + BELOW - 5.0;
-    let mut said = |text: &str, size: f64, bold: bool| {
-        for line in wrapped(text, size, TEXTS - LEFT) {
-            let at = [x + 16.0, top];
-            ink.push(if bold {
-                Ink::bold(at, size, line)
-            } else {
-                Ink::text(at, size, line)
-            });
-            top -= size + 0.7;
-        }
-    };
-    said(&template.title, 4.0, true);
-    said(last, 3.2, true);
-    for line in &template.lines {
-        said(line, 2.8, false);
+    let mut top = y + foot_height(template, labels, page) - 1.0;
+    for (line, size, bold) in lines(template, labels, page) {
+        top -= size;
+        let at = [x + 16.0, top];
+        ink.push(if bold {
+            Ink::bold(at, size, line)
+        } else {
+            Ink::text(at, size, line)
+        });
+        top -= LEAD;
     }
-    said(&labels.scale, 2.8, false);
     ink.extend(arrow([x + TEXTS + 6.0, y + 2.0], 26.0, &labels.up));
     ink
 }

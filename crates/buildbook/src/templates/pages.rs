@@ -1,6 +1,6 @@
 //! How a drawing is shared out over pages, and what each page carries.
 
-use super::bars::{BELOW, LEFT, TEXTS, foot};
+use super::bars::{LEFT, MAP, TEXTS, foot, foot_height};
 use super::drawing::drawing;
 use super::ink::{Ink, Pen, around, overlap, rectangle};
 use super::{Labels, Template};
@@ -45,6 +45,8 @@ pub struct Pages {
     pub shows: [f64; 2],
     ink: Vec<Ink>,
     low: [f64; 2],
+    /// The lower left corner of what shows the pattern, millimetres of paper.
+    corner: [f64; 2],
 }
 
 /// Shares a template out over pages: upright or on its side, whichever takes fewer, upright where both take as many.
@@ -66,12 +68,16 @@ pub fn pages(
     let overlap = overlap_m * 1e3;
     // Room for the lines' own width, and for a foot that is never broken.
     let (low, high) = (low.map(|at| at - 2.0), high.map(|at| at + 2.0));
+    // The name of a page is no longer than this.
+    let name = format!("{} AA60 (AA1–AA60)", labels.page);
+    let foot = [LEFT, foot_height(template, labels, &name)];
+    let corner = [0, 1].map(|axis| EDGE + foot[axis] * correction[axis]);
     let upright = [paper.width, paper.height];
     let sideways = [paper.height, paper.width];
     [upright, sideways]
         .into_iter()
         .filter_map(|size| {
-            let room = [size[0] - 2.0 * EDGE - LEFT, size[1] - 2.0 * EDGE - BELOW];
+            let room = [size[0] - corner[0] - EDGE, size[1] - corner[1] - EDGE];
             let shows = [room[0] / correction[0], room[1] / correction[1]];
             let count = [0, 1].map(|axis| {
                 let step = shows[axis] - overlap;
@@ -101,6 +107,7 @@ pub fn pages(
                 shows,
                 ink,
                 low,
+                corner,
             }
         })
 }
@@ -153,7 +160,7 @@ impl Pages {
         let low = self.low_of(which);
         let inside =
             (0..2).all(|axis| at[axis] >= low[axis] && at[axis] <= low[axis] + self.shows[axis]);
-        let corner = [EDGE + LEFT, EDGE + BELOW];
+        let corner = self.corner;
         inside.then(|| {
             [0, 1].map(|axis| corner[axis] + (at[axis] - low[axis]) * self.correction[axis])
         })
@@ -162,7 +169,7 @@ impl Pages {
     /// A page, counted from the upper left along the rows.
     pub(super) fn page(&self, which: usize, template: &Template, labels: &Labels) -> Page {
         let low = self.low_of(which);
-        let corner = [EDGE + LEFT, EDGE + BELOW];
+        let corner = self.corner;
         let window = [corner, [self.size[0] - EDGE, self.size[1] - EDGE]];
         let mine = [low, [low[0] + self.shows[0], low[1] + self.shows[1]]];
         let mut inside: Vec<Ink> = self
@@ -253,7 +260,7 @@ impl Pages {
         let whole =
             [0, 1].map(|axis| self.shows[axis] + (self.count[axis] - 1) as f64 * step[axis]);
         let left = LEFT + TEXTS + 8.0;
-        let room = [self.size[0] - 2.0 * EDGE - left, BELOW - 4.0];
+        let room = [self.size[0] - 2.0 * EDGE - left, MAP];
         let scale = (room[0] / whole[0]).min(room[1] / whole[1]);
         let place = |at: [f64; 2]| {
             [

@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use trade::marking::{Outline, Piece};
 
-use super::bars::{BELOW, LEFT, TEXTS, foot};
+use super::bars::{LEFT, TEXTS, foot, foot_height};
 use super::drawing::drawing;
 use super::ink::{Ink, around};
 use super::{Labels, Template, number};
@@ -19,7 +19,10 @@ const EDGE: f64 = 8.0;
 pub fn svg(template: &Template, labels: &Labels) -> Option<String> {
     let mut ink = drawing(template, labels);
     let [low, high] = ink.iter().map(Ink::bounds).reduce(around)?;
-    let corner = [low[0] - LEFT, low[1] - BELOW - 4.0];
+    let corner = [
+        low[0] - LEFT,
+        low[1] - foot_height(template, labels, "") - 4.0,
+    ];
     ink.extend(foot(corner, template, labels, ""));
     // The bars stand 118 mm up the left edge, and the foot runs as far as its arrow.
     let right = high[0].max(corner[0] + TEXTS + 24.0) + EDGE;

@@ -94,7 +94,9 @@ fn a_printer_that_prints_small_is_given_fewer_millimetres_to_a_page() {
             .shows
     };
     let (plain, corrected) = (shows([1.0; 2]), shows([1.01, 1.0]));
-    assert!((plain[0] / corrected[0] - 1.01).abs() < 1e-12 && plain[1] == corrected[1]);
+    // The pattern and the bars beside it fill the same width of paper, each millimetre of theirs drawn larger.
+    let whole = |shows: [f64; 2]| shows[0] + bars::LEFT;
+    assert!((whole(plain) - 1.01 * whole(corrected)).abs() < 1e-9 && plain[1] == corrected[1]);
 }
 
 #[test]
@@ -138,5 +140,30 @@ fn the_table_of_a_pdf_points_at_its_objects() {
     assert!(starts.len() > 6);
     for (i, start) in starts.iter().enumerate() {
         assert!(file[*start..].starts_with(&format!("{} 0 obj\n", i + 1)));
+    }
+}
+
+#[test]
+fn however_much_is_said_the_words_stay_clear_of_the_bars_and_of_the_pattern() {
+    let long = "Goes on the left-hand side of the vehicle, and was seen from the seat when it was taken off. ";
+    for count in [0, 1, 5, 12] {
+        let mut pattern = template(vec![hole("1", [0.0; 2], 0.02)]);
+        pattern.lines = vec![long.to_owned(); count];
+        let words: Vec<[[f64; 2]; 2]> = bars::foot([0.0; 2], &pattern, &labels(), "Page A1")
+            .iter()
+            .filter(|ink| matches!(ink, ink::Ink::Text { high, .. } if *high > 2.7 && *high < 5.0))
+            .map(ink::Ink::bounds)
+            .collect();
+        assert!(words.len() > 2 * count);
+        let top = bars::foot_height(&pattern, &labels(), "Page A1");
+        // The bars and what they are end 11.6 mm up.
+        assert!(
+            words
+                .iter()
+                .all(|[low, high]| low[1] > 12.0 && high[1] < top)
+        );
+        let pages = pages(&pattern, &labels(), A4, 0.015, [1.2, 1.2]).unwrap();
+        let page = pages.page(0, &pattern, &labels());
+        assert!(page.window[0][1] >= 8.0 + 1.2 * top);
     }
 }

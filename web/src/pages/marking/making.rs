@@ -9,14 +9,20 @@ use buildbook::sheets::marking::{Closing, swap_gap};
 use trade::marking::{Form, Swap};
 use yew::prelude::*;
 
-/// A heading, a table in a frame that keys reach, and a sentence.
-fn table(id: &'static str, title: &'static str, columns: &[&str], rows: Html, below: &str) -> Html {
-    let columns = columns
-        .iter()
-        .map(|column| html! { <th scope="col">{ *column }</th> });
+/// A heading, a table in a frame that keys reach, and a sentence. Columns of words are told from columns of figures.
+fn table(
+    id: &'static str,
+    title: &'static str,
+    columns: &[(&str, bool)],
+    rows: Html,
+    below: &str,
+) -> Html {
+    let columns = columns.iter().map(|(column, words)| {
+        html! { <th scope="col" class={words.then_some("said")}>{ *column }</th> }
+    });
     html! {
-        <section class="group" aria-labelledby={id}>
-            <h2 class="ruled" {id}>{ title }</h2>
+        <section class="panel" aria-labelledby={id}>
+            <div class="panel-head"><h2 class="ruled" {id}>{ title }</h2></div>
             <div class="table-hold" tabindex="0" role="region" aria-label={title}>
                 <table class="table" data-table={id}><thead><tr>{ columns.collect::<Html>() }</tr></thead><tbody>{ rows }</tbody></table>
             </div>
@@ -65,7 +71,7 @@ pub fn Schedule() -> Html {
             let rows = steps
                 .into_iter()
                 .map(|(what, at)| html! { <tr><th scope="row">{ what }</th><td class="said">{ at }</td></tr> });
-            let columns = [tongue.say(said::STEP), tongue.say(said::AT)];
+            let columns = [(tongue.say(said::STEP), true), (tongue.say(said::AT), true)];
             table(
                 "marking-schedule",
                 tongue.say(said::SCHEDULE),
@@ -144,7 +150,7 @@ pub fn OldHoles() -> Html {
         return html! {};
     }
     let rows = olds.into_iter().map(|(id, name, round, swap)| {
-        let size = if round { figure(format!("marking/disc/{id}")) } else { html! { <td class="said">{ tongue.say(said::PLATE) }</td> } };
+        let size = if round { figure(format!("marking/disc/{id}")) } else { html! { <td>{ tongue.say(said::PLATE) }</td> } };
         html! {
             <tr key={id.clone()}>
                 <th scope="row">{ name }</th>{ size }{ figure(format!("marking/patch/{id}")) }{ figure(format!("marking/weld/{id}")) }<td class="said">{ swap }</td>
@@ -155,8 +161,14 @@ pub fn OldHoles() -> Html {
         <tr class="sum"><th scope="row">{ tongue.say(said::ALL) }</th><td></td>{ figure("marking/patches".to_owned()) }{ figure("marking/welds".to_owned()) }<td></td></tr>
     };
     let rows = html! { <>{ rows.collect::<Html>() }{ all }</> };
-    let columns = [said::HOLE, said::DISC, said::METAL, said::WELD, said::SWAP]
-        .map(|phrase| tongue.say(phrase));
+    let columns = [
+        (said::HOLE, true),
+        (said::DISC, false),
+        (said::METAL, false),
+        (said::WELD, false),
+        (said::SWAP, true),
+    ]
+    .map(|(phrase, words)| (tongue.say(phrase), words));
     table(
         "marking-closing",
         tongue.say(said::CLOSING),

@@ -267,8 +267,8 @@ pub fn Templates() -> Html {
         }
     };
     html! {
-        <section class="group" aria-labelledby="marking-templates">
-            <h2 class="ruled" id="marking-templates">{ tongue.say(said::TEMPLATES) }</h2>
+        <section class="panel" aria-labelledby="marking-templates">
+            <div class="panel-head"><h2 class="ruled" id="marking-templates">{ tongue.say(said::TEMPLATES) }</h2></div>
             { body }
         </section>
     }

@@ -163,7 +163,7 @@ fn leaves_a_piece(shape: &Shape, thick: &Length) -> bool {
             round_tool(&shape.sizes()[0], thick),
             Tool::HoleSaw | Tool::Cutter
         ),
-        Form::Rectangle | Form::Free => true,
+        Form::Rectangle | Form::Oval | Form::Free => true,
         _ => false,
     }
 }

@@ -1,13 +1,15 @@
 //! The steering seen from above, straight ahead and on full lock; bump steer over the axle's travel; the Ackermann error;
-//! the brake pedal and its forces.
+//! the brake pedal and its forces; a cable or pipe stretched out straight.
 
 mod above;
 mod curves;
 mod pedal;
+mod way;
 
 pub use above::{ABOVE, LOCK};
 pub use curves::{ACKERMANN, BUMP};
 pub use pedal::PEDAL;
+pub use way::WAY;
 
 use super::{Paper, Table};
 use crate::shown::{plain, written};

@@ -69,6 +69,21 @@ pub const AT_FOOT: Phrase = same("Foot {0}");
 pub const AT_LINE: Phrase = same("Line {0}");
 /// A label.
 pub const AT_BULKHEAD: Phrase = same("Panic load {0}");
+/// The title of a route stretched out.
+pub const WAY_TITLE: Phrase = same("{0}, stretched out");
+/// What is to be seen in it.
+pub const WAY_SAID: Phrase =
+    same("The whole length with its bends hatched, each with the mark where it begins: {0}.");
+/// A bend's angle and radius.
+pub const TURN: Phrase = same("{0} round {1}");
+/// A column.
+pub const BEND: Phrase = same("Bend");
+/// A column.
+pub const BEGINS_AT: Phrase = same("Begins at");
+/// A column.
+pub const BY: Phrase = same("Turns by, round");
+/// The whole length.
+pub const IN_ALL: Phrase = same("{0} in all");
 /// A label.
 pub const PIVOT: Phrase = same("Pivot");
 /// A label.
@@ -107,7 +122,7 @@ pub const TAKE_OVER_SAID: Phrase = same(
 /// The key that shows or hides a change's note and day.
 pub const NOTE: Phrase = same("Note");
 /// How many are open.
-pub const OPEN_OF: Phrase = same("{0} of {1} still to do");
+pub const OPEN_OF: Phrase = same("{0} open");
 /// Shows those that are done or do not apply, too.
 pub const SHOW_ALL: Phrase = same("Show all {0}");
 /// Shows the open ones only.
@@ -250,6 +265,12 @@ pub static WORDS: Subject = Subject {
     results: told::RESULTS,
     remarks: told::REMARKS,
     plates: &[
+        (
+            "conversion/way",
+            same(
+                "Enter straights and bends in turn to see where each bend begins; or the string alone.",
+            ),
+        ),
         (
             "conversion/ackermann",
             pair(

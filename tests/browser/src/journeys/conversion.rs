@@ -1,11 +1,12 @@
 //! The conversion sheet, entered by hand as a person would: first a steering that steers backwards.
 
 use super::cases;
-use crate::{Journey, Machine, Outcome};
+use crate::{Device, Journey, Machine, Outcome};
 
 cases![
     a_steering_that_steers_backwards_is_stopped_mended_and_read,
     pedals_cables_and_the_list_of_what_changes_sides_are_kept,
+    the_example_conversion_is_sound_in_every_part_and_on_every_screen,
 ];
 
 /// Left-hand drive: the drag link is the long side of a 3-4-5 triangle, 400 mm along and 300 mm across, level.
@@ -205,4 +206,42 @@ async fn the_list_is_worked_through(journey: &Journey) -> Outcome<usize> {
         .enter(&at("changes/dip/note"), "new lamp units")
         .await?;
     Ok(all)
+}
+
+async fn the_example_conversion_is_sound_in_every_part_and_on_every_screen(
+    machine: &Machine,
+) -> Outcome {
+    let journey = Journey::begin(machine).await?;
+    journey.open("").await?;
+    journey.tap("example").await?;
+    let mut wrong = Vec::new();
+    for (name, device) in [
+        ("tablet", Device::TABLET),
+        ("upright", Device::TABLET_UPRIGHT),
+        ("phone", Device::PHONE),
+        ("desk", Device::DESK),
+    ] {
+        journey.device(device).await?;
+        for part in ["steering", "pedals", "routes", "sides"] {
+            journey.open("#/conversion").await?;
+            journey.tap(&format!("part {part}")).await?;
+            let fold = "[data-do=\"fold conversion/routes/3\"][aria-expanded=false]";
+            if part == "routes" && journey.has(fold).await? {
+                journey.tap(fold).await?;
+            }
+            // What the sticky band half covers is not too small, only scrolled.
+            journey.ask("window.scrollTo(0, 0);", vec![]).await?;
+            journey
+                .screenshot(&format!("conversion-{part}-{name}"))
+                .await?;
+            if let Err(why) = journey.page_is_sound().await {
+                wrong.push(format!("{part} on the {name}: {why}"));
+            }
+        }
+    }
+    if wrong.is_empty() {
+        complaints(&journey).await
+    } else {
+        Err(wrong.join("\n      "))
+    }
 }

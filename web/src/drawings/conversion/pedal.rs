@@ -1,7 +1,7 @@
 //! The brake pedal from the side: as the maker had it and on the new side, with what it does to foot, rod and bulkhead.
 
 use super::compared;
-use crate::drawings::parts::{Fill, Line, arrow_head, circle, dot, line, polyline};
+use crate::drawings::parts::{Fill, Lean, Line, arrow_head, circle, dot, line, polyline, text_on};
 use crate::drawings::{Drawing, Fit, Labels, Paper, Plate, Span};
 use crate::shown::written;
 use crate::state::State;
@@ -66,23 +66,21 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
             .ok()?;
         Some(written(figure, &paper.manner).whole())
     };
-    let mut name = |place: (f64, f64), phrase: Phrase, id: &str| {
-        let figure = figure(id).unwrap_or_default();
-        labels.add(place, filled(paper.tongue.say(phrase), &[figure]));
+    let said_of = |phrase: Phrase, id: &str| {
+        filled(paper.tongue.say(phrase), &[figure(id).unwrap_or_default()])
     };
+    let mut beside_rod = html! {};
     if let Some((pad, rod)) = now {
-        name(fit.at(-pad * LEAN.0, -pad * LEAN.1), said::AT_FOOT, "foot");
-        let push = fit.at(-rod * LEAN.0, -rod * LEAN.1);
-        name(
-            (push.0 + ROD * fit.scale, push.1),
-            said::AT_LINE,
-            "pressure",
-        );
-        name(
-            (push.0 + ROD * fit.scale * 0.4, push.1 + 24.0),
-            said::AT_BULKHEAD,
-            "bulkhead",
-        );
+        let foot = fit.at(-pad * LEAN.0, -pad * LEAN.1);
+        labels.add(foot, said_of(said::AT_FOOT, "foot"));
+        // The rod's two texts stand over and under it, whatever the paper's width.
+        let (x, y) = fit.at(-rod * LEAN.0, -rod * LEAN.1);
+        beside_rod = html! {
+            <>
+                { text_on((x + 26.0, y - 14.0), Lean::Start, &said_of(said::AT_LINE, "pressure")) }
+                { text_on((x + 26.0, y + 28.0), Lean::Start, &said_of(said::AT_BULKHEAD, "bulkhead")) }
+            </>
+        };
     }
     labels.add(pivot, paper.tongue.say(said::PIVOT));
     if let Some((pad, _)) = was.filter(|was| Some(*was) != now) {
@@ -98,6 +96,7 @@ fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
             { old.unwrap_or_default() }
             { new.unwrap_or_default() }
             { circle(pivot, 9.0, Line::Outline) }
+            { beside_rod }
             { labels.placed() }
         </>
     };

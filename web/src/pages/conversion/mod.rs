@@ -7,7 +7,7 @@ mod take_over;
 
 use crate::desk::{use_desk, use_slice};
 use crate::drawings::Plate;
-use crate::drawings::conversion::{ABOVE, ACKERMANN, BUMP, LOCK, PEDAL};
+use crate::drawings::conversion::{ABOVE, ACKERMANN, BUMP, LOCK, PEDAL, WAY};
 use crate::state::{Action, CallTo, State, more_of};
 use crate::widgets::{
     BeforeNowTable, EntryList, EntryRow, Group, Placing, ResultTable, SheetPage, Spot,
@@ -30,6 +30,7 @@ const ANSWERS: &[&str] = &[
 const STEERING: &[&Plate] = &[&ABOVE, &BUMP, &LOCK, &ACKERMANN];
 const PEDAL_PLATES: &[&Plate] = &[&PEDAL];
 const FROM_ABOVE: &[&Plate] = &[&ABOVE];
+const STRETCHED: &[&Plate] = &[&WAY];
 
 const DIRECTION: &[&str] = &["arm_swings", "ball_stands"];
 /// A box's measures, in the order one takes them.
@@ -136,6 +137,7 @@ const LEAST: &[&str] = &["conversion/least/*"];
 const PISTONS: &[&str] = &["conversion/piston/*"];
 const ROUTES: &[&str] = &[
     "conversion/cut/*",
+    "conversion/bend_at/*/*",
     "conversion/efficiency/*",
     "conversion/travel/*",
     "conversion/travel_wanted/*",
@@ -256,7 +258,7 @@ pub fn Conversion() -> Html {
             PEDAL_PLATES,
             "conversion/brake_now",
         ),
-        "routes" => (routes(), route_tables(), FROM_ABOVE, "conversion/routes"),
+        "routes" => (routes(), route_tables(), STRETCHED, "conversion/routes"),
         "sides" => (
             html! { <Sides key="sides" /> },
             html! {},

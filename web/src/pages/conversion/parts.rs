@@ -63,10 +63,10 @@ pub struct PartsProps {
 pub fn Parts(props: &PartsProps) -> Html {
     let found = use_slice(|state| {
         let open = state.findings.conversion.open_changes().count();
-        (part(state), open, state.findings.conversion.changes.len())
+        (part(state), open)
     });
     let (desk, tongue) = (use_desk(), use_tongue());
-    let (Some((shown, open, all)), Some(desk)) = (found, desk) else {
+    let (Some((shown, open)), Some(desk)) = (found, desk) else {
         return html! {};
     };
     let keys = props.parts.iter().map(|(part, name)| {
@@ -78,7 +78,7 @@ pub fn Parts(props: &PartsProps) -> Html {
             <button key={part} type="button" class="key tall" data-do={format!("part {part}")}
                 aria-pressed={if part == shown { "true" } else { "false" }} onclick={press}>
                 { tongue.say(*name) }
-                if part == "sides" { <small>{ filled(tongue.say(said::OPEN_OF), &[open.to_string(), all.to_string()]) }</small> }
+                if part == "sides" { <small>{ filled(tongue.say(said::OPEN_OF), &[open.to_string()]) }</small> }
             </button>
         }
     });

@@ -4,9 +4,10 @@ use crate::words::{Phrase, Told, pair, same, told, told_of};
 
 const PISTONS: &[&str] = &["conversion/pistons"];
 const ROUTES: &[&str] = &["conversion/routes"];
+const BENDS: &[&str] = &["conversion/routes", "conversion/routes/*/bends"];
 
 pub(super) const RESULTS: &[Told] = &[
-    told("conversion/link/now", same("Drag link, ball to ball")),
+    told("conversion/link/now", same("Drag link")),
     told(
         "conversion/ratio/now",
         pair("Steering ratio at centre", "Steering ratio at center"),
@@ -19,7 +20,7 @@ pub(super) const RESULTS: &[Told] = &[
         "conversion/bump_down/now",
         same("Bump steer at full fall (to the driver's side +)"),
     ),
-    told("conversion/link/*", same("Drag link, ball to ball: {0}")),
+    told("conversion/link/*", same("Drag link: {0}")),
     told(
         "conversion/ratio/*",
         pair(
@@ -142,6 +143,7 @@ pub(super) const RESULTS: &[Told] = &[
         same("Foot force on the clutch: {0}"),
     ),
     told_of("conversion/cut/*", ROUTES, same("Length to make: {0}")),
+    told_of("conversion/bend_at/*/*", BENDS, same("{0}: {1} begins at")),
     told_of(
         "conversion/efficiency/*",
         ROUTES,

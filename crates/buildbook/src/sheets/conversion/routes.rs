@@ -18,6 +18,7 @@ pub(super) fn show(sheet: &ConversionSheet, found: &mut Found) {
     for route in &sheet.routes {
         let id = route.id();
         found.show(joined(&["conversion/cut", id]), Kind::Length, &cut(route));
+        show_marks(route, found);
         tight_bends(route, found);
         if is_pipe(route.kind.value()) {
             mixed_ends(route, found);
@@ -59,6 +60,31 @@ fn cut(route: &RouteEntry) -> Result<Length, Lack> {
         return Ok(trade::pipe_to_cut(&way, &[flare.clone(), flare.clone()]));
     }
     Ok(way)
+}
+
+/// Where each bend begins on the straight length, straights and bends taken in turn.
+fn show_marks(route: &RouteEntry, found: &mut Found) {
+    let mut before: Vec<Length> = Vec::new();
+    if is_pipe(route.kind.value())
+        && let Some(flare) = route.flare_takes.value()
+    {
+        before.push(flare.clone());
+    }
+    for (at, row) in route.bends.iter().enumerate() {
+        if let Some(straight) = route.straights.get(at) {
+            let Some(length) = straight.length.value() else {
+                return;
+            };
+            before.push(length.clone());
+        }
+        let (Some(radius), Some(angle)) = (row.radius.value(), row.angle.value()) else {
+            return;
+        };
+        let begins = Length::sum_of(&before).called("b").of_kind(Kind::Length);
+        let id = joined(&["conversion/bend_at", route.id(), row.id()]);
+        found.show(id, Kind::Length, &Ok(begins));
+        before.push((radius * angle).of_kind(Kind::Length));
+    }
 }
 
 fn show_cable(route: &RouteEntry, found: &mut Found) {

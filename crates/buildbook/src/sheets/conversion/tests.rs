@@ -307,3 +307,20 @@ fn all_that_changes_sides_is_open_until_it_is_done_or_does_not_apply() {
         (Some("Step"), Standing::ToDo)
     );
 }
+
+#[test]
+fn bends_begin_where_the_pieces_before_them_end() {
+    let found = found(&[
+        ("routes/1/kind", "brake_pipe"),
+        ("routes/1/flare_takes", "5"),
+        ("routes/1/straights/1/length", "100"),
+        ("routes/1/straights/2/length", "200"),
+        ("routes/1/bends/1/radius", "20"),
+        ("routes/1/bends/1/angle", "90"),
+        ("routes/1/bends/2/radius", "30"),
+        ("routes/1/bends/2/angle", "90"),
+    ]);
+    // 5 + 100; then a quarter turn of 20 mm, 31.416, and 200 more.
+    assert!((figure(&found, "bend_at/1/1") - 0.105).abs() < 1e-12);
+    assert!((figure(&found, "bend_at/1/2") - 0.336_416).abs() < 1e-6);
+}

@@ -166,9 +166,8 @@ pub fn fix_from(sights: &[Sight], datums: &[f64], side: Side) -> Result<Fix, Tra
         let (shape, weights) = (shape.clone(), weights.clone());
         let traced: Vec<&dyn Traced> = inputs.iter().map(|input| input.0).collect();
         Table::new("position by least squares", &traced, move |numbers| {
-            // A little beside these readings the place lies a little beside this one.
             let rows = rows(&shape, numbers, sign);
-            settled(whole, &rows, &weights).map_or(vec![f64::NAN; 2], Vec::from)
+            beside(whole, &rows, &weights).map_or(vec![f64::NAN; 2], Vec::from)
         })
     };
     let coordinate = |i: usize| table.output(i).of_kind(Kind::Length).cited(&LEAST_SQUARES);
@@ -272,6 +271,32 @@ fn settled(guess: [f64; 2], rows: &[Row], weights: &[f64]) -> Option<[f64; 2]> {
         })
         .collect()
     })
+}
+
+/// Where the place goes when readings change by a little: one step of Newton's with the whole second derivative, whose slopes at the
+/// place itself are those of the least squares.
+fn beside(at: [f64; 2], rows: &[Row], weights: &[f64]) -> Option<[f64; 2]> {
+    let (mut xx, mut xy, mut yy) = (0.0, 0.0, 0.0);
+    let mut steep = [0.0; 2];
+    for (row, weight) in rows.iter().zip(weights) {
+        let ([ux, uy], remainder) = row.equation(&at);
+        // A circle bends, an offset does not: what remains of a distance turns the slope.
+        let bend = match row {
+            Row::From(_, distance) => remainder / (remainder + distance).max(1e-9),
+            _ => 0.0,
+        };
+        xx += weight * (ux * ux + bend * uy * uy);
+        xy += weight * (ux * uy - bend * ux * uy);
+        yy += weight * (uy * uy + bend * ux * ux);
+        steep[0] += weight * remainder * ux;
+        steep[1] += weight * remainder * uy;
+    }
+    let whole = xx * yy - xy * xy;
+    let next = [
+        at[0] - (yy * steep[0] - xy * steep[1]) / whole,
+        at[1] - (xx * steep[1] - xy * steep[0]) / whole,
+    ];
+    next.iter().all(|x| x.is_finite()).then_some(next)
 }
 
 /// First guesses: every pair of distances that meets, and every offset pair, on the side asked.

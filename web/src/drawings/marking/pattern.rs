@@ -307,6 +307,15 @@ impl Scene<'_> {
                 }
             }
         }
+        if paper.near.zoom > 1.0 {
+            for (row, placed) in &self.marking.moved.there {
+                let name = self.marking.sheet.there[*row].name.value();
+                let at = self.on(self.view.at(placed.at.values()));
+                if let Some(name) = name.filter(|_| paper.holds(at)) {
+                    labels.add(at, name.to_string());
+                }
+            }
+        }
         html! { <>{ crosses.into_iter().collect::<Html>() }{ labels.placed() }</> }
     }
 

@@ -1,7 +1,7 @@
 //! What the marking-out sheet makes of entries.
 
 use super::{MarkingFindings, MarkingSheet, findings};
-use crate::{Book, BookError, Entry, Key, Lack, Sheet, example};
+use crate::{Book, BookError, Entry, Key, Lack, Sheet, evaluate, example, link};
 use ::trade::TradeError;
 use ::trade::marking::Check;
 
@@ -189,4 +189,22 @@ fn what_is_on_the_new_side_already_is_kept_clear_of() {
     let mut remarks = found.found.remarks.iter();
     let clash = remarks.find(|remark| remark.fact == "clash_with_there");
     assert_eq!(clash.map(|remark| &*remark.names[0]), Some("Heater pipe"));
+}
+
+#[test]
+fn the_whole_pattern_of_the_example_goes_into_one_link() {
+    let book = example::book();
+    let link = link::link_of_sheet(&book, "marking", &evaluate(&book, None));
+    assert!(link.len() < link::SAFE_LENGTH / 2, "{}", link.len());
+}
+
+#[test]
+fn distances_are_as_good_as_the_tool_they_are_said_to_be_taken_with() {
+    let plus = |with: &str| {
+        let found = of(&[("taken_with", with), ("ab", "500")]);
+        found.sheet.ab.value().map(measure::Quantity::plus)
+    };
+    assert_eq!(plus("tape"), Some(0.001));
+    assert_eq!(plus("rule"), Some(0.0005));
+    assert_eq!(plus("trammel"), Some(0.0003));
 }

@@ -112,8 +112,14 @@ pub fn fix(sights: &[Sight], side: Side) -> Result<Fix, TradeError> {
 /// The standard deviation of a datum, metres: that of its less certain coordinate.
 #[must_use]
 pub fn datum_deviation_m(datum: &Point) -> f64 {
-    let either = |length: &Length| 0.5 * length.plus().max(length.minus());
-    either(&datum.x).max(either(&datum.y))
+    deviation_m(&datum.x).max(deviation_m(&datum.y))
+}
+
+/// The standard deviation of a length (k = 2), by the greater of its two sides.
+pub(super) fn deviation_m(length: &Length) -> f64 {
+    // The figure finds both sides in one.
+    let figure = length.figure(Kind::Length);
+    0.5 * figure.plus().max(figure.minus())
 }
 
 /// As [`fix`], with the standard deviation of the datum of each reading (metres; nothing for an offset) where many features are read

@@ -3,6 +3,7 @@
 use measure::{Held, Kind, Length, Source, Table};
 
 use super::Point;
+use super::fix::deviation_m;
 use super::normal::settle;
 use crate::TradeError;
 
@@ -130,8 +131,7 @@ pub fn frame(
 
 /// A reading's weight: one over its standard deviation squared (k = 2), with a floor for readings called exact.
 pub(super) fn weight(length: &Length) -> f64 {
-    let deviation = (0.5 * length.plus().max(length.minus())).max(1e-6);
-    deviation.powi(-2)
+    deviation_m(length).max(1e-6).powi(-2)
 }
 
 /// Three lengths must make a triangle, within what their ± allows.
@@ -140,7 +140,7 @@ pub(super) fn meets(base: &Length, a: &Length, b: &Length) -> Result<(), TradeEr
         Length::greatest_of(&[("base", base.clone()), ("a", a.clone()), ("b", b.clone())]);
     let gap = &longest * 2.0 - (base + a + b);
     // Up to twice the ± of the gap is taken for error of measurement; beyond it the readings contradict each other.
-    if gap.value() > 2.0 * gap.minus() {
+    if gap.value() > 0.0 && gap.value() > 2.0 * gap.minus() {
         return Err(TradeError::CannotMeet { gap: gap.value() });
     }
     Ok(())

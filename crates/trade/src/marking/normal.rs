@@ -49,17 +49,20 @@ pub(super) fn settle<const N: usize>(
     start: [f64; N],
     rows: impl Fn(&[f64; N]) -> Vec<([f64; N], f64, f64)>,
 ) -> Option<[f64; N]> {
-    let cost = |x: &[f64; N]| rows(x).iter().map(|(_, r, w)| w * r * r).sum::<f64>();
+    let cost = |rows: &[([f64; N], f64, f64)]| rows.iter().map(|(_, r, w)| w * r * r).sum::<f64>();
     let mut x = start;
-    let mut here = cost(&x);
+    let mut at_x = rows(&x);
+    let mut here = cost(&at_x);
     for _ in 0..100 {
-        let by = step(&rows(&x))?;
+        let by = step(&at_x)?;
         let mut share = 1.0;
         let mut next = x;
+        let mut at_next = Vec::new();
         let mut there = f64::INFINITY;
         while share > 1e-6 {
             next = std::array::from_fn(|i| x[i] + share * by[i]);
-            there = cost(&next);
+            at_next = rows(&next);
+            there = cost(&at_next);
             if there <= here {
                 break;
             }
@@ -69,7 +72,7 @@ pub(super) fn settle<const N: usize>(
         if there > here {
             return Some(x);
         }
-        (x, here) = (next, there);
+        (x, at_x, here) = (next, at_next, there);
         if moved < 1e-13 {
             break;
         }

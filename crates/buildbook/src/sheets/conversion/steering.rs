@@ -30,7 +30,7 @@ pub(super) fn pair<D: Dimension>(
     if let (Ok(was), Ok(now)) = (was, now) {
         let change = &now - &was;
         // What does not change at all is nothing, whatever the last binary digits of its ± say.
-        let nothing = change.plus() <= 1e-12 * now.value().abs() && change.value() == 0.0;
+        let nothing = change.value() == 0.0 && change.plus() <= 1e-12 * now.value().abs();
         let change = if nothing {
             Quantity::exact(0.0)
         } else {

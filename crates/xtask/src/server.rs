@@ -242,8 +242,12 @@ fn media_type(path: &Path) -> &'static str {
 mod tests {
     use super::*;
 
+    /// A folder of its own for every test: they run at once, and one that writes a page anew shows the others half of it.
     fn folder() -> PathBuf {
-        let folder = std::env::temp_dir().join(format!("reckoner-server-{}", std::process::id()));
+        static COUNT: std::sync::atomic::AtomicUsize = std::sync::atomic::AtomicUsize::new(0);
+        let count = COUNT.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
+        let name = format!("reckoner-server-{}-{count}", std::process::id());
+        let folder = std::env::temp_dir().join(name);
         std::fs::create_dir_all(folder.join("inner")).expect("a folder for the test");
         std::fs::write(folder.join("index.html"), "<p>page</p>").expect("a page");
         std::fs::write(folder.join("inner/app.wasm"), [0, 97, 115, 109]).expect("a program");

@@ -244,8 +244,8 @@ mod tests {
 
     /// A folder of its own for every test: they run at once, and one that writes a page anew shows the others half of it.
     fn folder() -> PathBuf {
-        static COUNT: std::sync::atomic::AtomicUsize = std::sync::atomic::AtomicUsize::new(0);
-        let count = COUNT.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
+        static COUNT: AtomicU64 = AtomicU64::new(0);
+        let count = COUNT.fetch_add(1, Ordering::Relaxed);
         let name = format!("reckoner-server-{}-{count}", std::process::id());
         let folder = std::env::temp_dir().join(name);
         std::fs::create_dir_all(folder.join("inner")).expect("a folder for the test");

@@ -86,7 +86,7 @@ pub fn use_desk() -> Option<Desk> {
 /// Tells whether what was drawn differs from what the state now says.
 type Differs = Rc<dyn Fn(&State) -> bool>;
 
-/// The state; the component is drawn again when `differs` says so. `differs` is made anew for each drawing, since it knows what was drawn.
+/// Draws the component again when `differs` says so, which is made anew for each drawing, since it knows what was drawn.
 #[hook]
 fn use_told(desk: Option<Desk>, differs: Option<Differs>) {
     let again = use_force_update();
@@ -117,12 +117,14 @@ fn use_told(desk: Option<Desk>, differs: Option<Differs>) {
 /// `None` when there is no desk above, which does not happen within the app. Little of it is made anew for each kind of slice, which keeps
 /// the program small.
 #[hook]
-pub fn use_slice<T: PartialEq + 'static>(slice: impl Fn(&State) -> T + 'static) -> Option<T> {
+pub fn use_slice<T: Clone + PartialEq + 'static>(
+    slice: impl Fn(&State) -> T + 'static,
+) -> Option<T> {
     let desk = use_desk();
     let state = desk.as_ref().map(Desk::state);
     let now = state.as_deref().map(&slice);
-    let differs = state.map(|state| -> Differs {
-        let drawn = RefCell::new(slice(&state));
+    let differs = now.clone().map(|now| -> Differs {
+        let drawn = RefCell::new(now);
         Rc::new(move |state| {
             let now = slice(state);
             let differs = *drawn.borrow() != now;

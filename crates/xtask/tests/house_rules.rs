@@ -179,7 +179,7 @@ fn the_project_speaks_of_itself() {
             rules::the_project_speaks_of_itself,
             "README.md",
             bad,
-            "see docs/work/ and the workshop\n",
+            concat!("see docs/", "work/ and the workshop\n"),
         );
     }
 }

@@ -101,6 +101,19 @@ impl Journey {
             .map_err(|error| format!("the page does not draw: {error}"))
     }
 
+    /// The console has complained of nothing since it was last asked.
+    ///
+    /// # Errors
+    /// What it complained of, or when the browser does not answer.
+    pub async fn console_is_quiet(&self) -> Outcome {
+        let complaints = self.console_errors().await?;
+        if complaints.is_empty() {
+            Ok(())
+        } else {
+            Err(complaints.join("\n      "))
+        }
+    }
+
     /// What the console has complained of since it was last asked: errors, and anything that the policy stopped.
     ///
     /// # Errors

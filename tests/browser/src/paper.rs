@@ -71,9 +71,13 @@ impl Journey {
     }
 }
 
-fn pages_of(file: &Path) -> Outcome<Vec<PrintedPage>> {
+/// What a reader of the reference libraries finds in a file: a script beside the journeys, which prints it as JSON.
+///
+/// # Errors
+/// When the libraries cannot be set up, or the script finds the file wrong.
+pub fn read_by<T: for<'a> Deserialize<'a>>(script: &str, file: &Path) -> Outcome<T> {
     let python = xtask::setup::reference_libraries()?;
-    let script = xtask::places::root().join("tests/browser/pdf_text.py");
+    let script = xtask::places::root().join("tests/browser").join(script);
     let read = Command::new(python)
         .arg(script)
         .arg(file)
@@ -82,8 +86,11 @@ fn pages_of(file: &Path) -> Outcome<Vec<PrintedPage>> {
     if !read.status.success() {
         return Err(String::from_utf8_lossy(&read.stderr).into_owned());
     }
-    let pages: Vec<PrintedPage> =
-        serde_json::from_slice(&read.stdout).map_err(|error| error.to_string())?;
+    serde_json::from_slice(&read.stdout).map_err(|error| error.to_string())
+}
+
+fn pages_of(file: &Path) -> Outcome<Vec<PrintedPage>> {
+    let pages: Vec<PrintedPage> = read_by("pdf_text.py", file)?;
     let close = |page: PrintedPage| PrintedPage {
         text: close(&page.text),
         ..page

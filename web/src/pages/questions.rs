@@ -109,9 +109,9 @@ fn saved_said(saved: &Saved, tongue: words::Tongue) -> String {
 fn Foot() -> Html {
     let tongue = use_settings().tongue;
     let begun = use_slice(|state| {
-        asked(state)
-            .iter()
-            .any(|asked| asked.standing != Standing::Empty)
+        let found = |sheet| state.findings.found(sheet);
+        let mut all = SHEETS.into_iter().filter_map(found);
+        all.any(|found| found.state() != Standing::Empty)
     })
     .unwrap_or(false);
     let said = if begun {

@@ -73,7 +73,7 @@ async fn a_steering_that_steers_backwards_is_stopped_mended_and_read(machine: &M
     journey.wait_until_kept().await?;
     journey.reload().await?;
     reads(&journey, "link/now", "500").await?;
-    complaints(&journey).await
+    journey.console_is_quiet().await
 }
 
 async fn a_link_too_short_is_told_and_spoils_nothing(journey: &Journey) -> Outcome {
@@ -86,15 +86,6 @@ async fn a_link_too_short_is_told_and_spoils_nothing(journey: &Journey) -> Outco
     journey
         .wait_gone("[data-remark=\"link_cannot_reach\"]")
         .await
-}
-
-async fn complaints(journey: &Journey) -> Outcome {
-    let complaints = journey.console_errors().await?;
-    if complaints.is_empty() {
-        Ok(())
-    } else {
-        Err(complaints.join("\n      "))
-    }
 }
 
 async fn pedals_cables_and_the_list_of_what_changes_sides_are_kept(machine: &Machine) -> Outcome {
@@ -121,7 +112,7 @@ async fn pedals_cables_and_the_list_of_what_changes_sides_are_kept(machine: &Mac
     }
     journey.tap("part pedals").await?;
     reads(&journey, "bulkhead/now", "7500 N").await?;
-    complaints(&journey).await
+    journey.console_is_quiet().await
 }
 
 /// 300 mm over 60 is 5:1; 1500 N in a fright are 7500 N at the bulkhead. A master of 25 mm in place of 20 takes
@@ -240,7 +231,7 @@ async fn the_example_conversion_is_sound_in_every_part_and_on_every_screen(
         }
     }
     if wrong.is_empty() {
-        complaints(&journey).await
+        journey.console_is_quiet().await
     } else {
         Err(wrong.join("\n      "))
     }

@@ -263,12 +263,7 @@ async fn the_pack_prints_on_a4_and_letter_with_the_figures_of_the_pages(
         figures(&pages, &shown)?;
         named_pages(&pages, &contents).map_err(|why| format!("{choice}: {why}"))?;
     }
-    let complaints = journey.console_errors().await?;
-    if complaints.is_empty() {
-        Ok(())
-    } else {
-        Err(complaints.join("\n      "))
-    }
+    journey.console_is_quiet().await
 }
 
 /// The contents as shown: the section's heading, and the page it names.

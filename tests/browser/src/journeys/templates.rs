@@ -1,13 +1,12 @@
 //! Templates at true scale: handed out as files, and read back by libraries that are not ours.
 
-use std::path::{Path, PathBuf};
-use std::process::Command;
+use std::path::PathBuf;
 
 use fantoccini::wd::PrintSize;
 use serde::Deserialize;
 
 use super::cases;
-use crate::paper::close;
+use crate::paper::{close, read_by};
 use crate::{Device, Journey, Machine, Outcome};
 
 cases![
@@ -35,20 +34,6 @@ struct Cutter {
     pieces: usize,
     square: [f64; 2],
     words: String,
-}
-
-fn read<T: for<'a> Deserialize<'a>>(file: &Path) -> Outcome<T> {
-    let python = xtask::setup::reference_libraries()?;
-    let script = xtask::places::root().join("tests/browser/template_read.py");
-    let read = Command::new(python)
-        .arg(script)
-        .arg(file)
-        .output()
-        .map_err(|error| error.to_string())?;
-    if !read.status.success() {
-        return Err(String::from_utf8_lossy(&read.stderr).into_owned());
-    }
-    serde_json::from_slice(&read.stdout).map_err(|error| error.to_string())
 }
 
 /// Where files are saved to in a journey.
@@ -80,7 +65,7 @@ impl<'a> Saving<'a> {
     /// Pages and what their key says of their number.
     async fn pages(&self, name: &str) -> Outcome<Vec<Page>> {
         let said = self.journey.text(&format!("[data-do=\"{name}\"]")).await?;
-        let pages: Vec<Page> = read(&self.file(name).await?)?;
+        let pages: Vec<Page> = read_by("template_read.py", &self.file(name).await?)?;
         if said.ends_with(&format!(": {}", pages.len())) {
             Ok(pages)
         } else {
@@ -167,7 +152,7 @@ async fn a_pattern_entered_by_hand_is_handed_out_as_drawing_pages_and_cutters_fi
         &["Seen from: the seat", "LEFT-HAND", "100 %"],
     )?;
     journey.enter("marking/cutter_kerf", "0.3").await?;
-    let cutter: Cutter = read(&saving.file("template.dxf").await?)?;
+    let cutter: Cutter = read_by("template_read.py", &saving.file("template.dxf").await?)?;
     let [one, two] = cutter.circles[..] else {
         return Err(format!("two circles are cut, not {:?}", cutter.circles));
     };
@@ -187,7 +172,7 @@ async fn all_files_of_the_example_say_up_side_and_scale_and_a_measured_print_cor
     journey.tap("example").await?;
     journey.open("#/marking").await?;
     let saving = Saving::begin(&journey, "templates-example").await?;
-    let cutter: Cutter = read(&saving.file("template.dxf").await?)?;
+    let cutter: Cutter = read_by("template_read.py", &saving.file("template.dxf").await?)?;
     let sound = cutter.faults == 0 && cutter.units == 4 && near(&cutter.square, &[100.0; 2], 1e-6);
     // Eleven of the twelve are cut, one is a stud; seven are round.
     if !sound

@@ -120,12 +120,7 @@ async fn the_whole_job_is_entered_by_hand_and_found_again_without_a_network(
     journey.go_offline();
     journey.reload().await?;
     same(&entered, &everything(&journey).await?).map_err(|why| format!("offline: {why}"))?;
-    let complaints = journey.console_errors().await?;
-    if complaints.is_empty() {
-        Ok(())
-    } else {
-        Err(complaints.join("\n      "))
-    }
+    journey.console_is_quiet().await
 }
 
 async fn the_example_book_is_sound_on_every_page_and_screen(machine: &Machine) -> Outcome {

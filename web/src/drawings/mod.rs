@@ -22,6 +22,7 @@
 pub mod conversion;
 pub mod costs;
 pub mod final_drive;
+pub mod first;
 pub mod gearing;
 pub mod geometry;
 pub mod handover;
@@ -35,6 +36,7 @@ pub mod springs;
 pub mod torque;
 pub mod vehicle;
 
+pub use first::first_to_measure;
 pub use geometry::{Fit, Near, Paper, Point, Span};
 pub use labels::Labels;
 pub use plot::{Axis, Plot};

@@ -3,7 +3,7 @@
 use super::icon::{Icon, icon};
 use crate::desk::{use_settings, use_slice};
 use crate::drawings::parts::px;
-use crate::drawings::{CLOSE, Drawing, Near, Paper, Plate, Point, Table};
+use crate::drawings::{CLOSE, Drawing, Near, Paper, Plate, Point, Table, first_to_measure};
 use crate::words::{self, Tongue, found, frame};
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -44,7 +44,7 @@ pub fn DrawingFrame(props: &DrawingFrameProps) -> Html {
         use_slice(move |state| (plate.draw)(state, &paper)).flatten()
     };
     let body = match &drawing {
-        None => empty(plate, settings.tongue),
+        None => empty(plate, &paper),
         Some(drawing) if *tabled => table(&drawing.table),
         Some(drawing) if close => html! {
             <div class={classes!("close", (near.zoom > 1.0).then_some("near"))}
@@ -191,11 +191,12 @@ pub fn table(table: &Table) -> Html {
 }
 
 /// What is to be measured first, while there is nothing to draw.
-fn empty(plate: &Plate, tongue: Tongue) -> Html {
+fn empty(plate: &Plate, paper: &Paper) -> Html {
     let said = words::subject(plate.id)
         .and_then(|words| found(words.plates, plate.id))
         .unwrap_or(frame::DRAWING_EMPTY);
-    html! { <div class="drawing-empty">{ icon(Icon::Measure) }<p>{ tongue.say(said) }</p></div> }
+    let sketch = first_to_measure(plate.id, paper).unwrap_or_else(|| icon(Icon::Measure));
+    html! { <div class="drawing-empty">{ sketch }<p>{ paper.tongue.say(said) }</p></div> }
 }
 
 /// The width of an element as it is laid out, in whole pixels.

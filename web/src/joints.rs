@@ -1,9 +1,9 @@
 //! What the pages say of a joint: its figure as printed, and what the wrench is set to.
 
-use crate::shown::{NBSP, in_unit, reading_of, written};
+use crate::shown::{NBSP, entry_said, in_unit, reading_of, written};
 use crate::state::State;
 use crate::words;
-use buildbook::sheets::torque::JointEntry;
+use buildbook::sheets::torque::{FIRST_WRENCH, JointEntry, JointFindings};
 use buildbook::{Key, field_of};
 use measure::{Kind, Torque, Unit};
 
@@ -13,12 +13,27 @@ fn unit_typed(state: &State, key: &Key) -> Option<&'static Unit> {
     (!reading.bare).then_some(reading.unit)
 }
 
-/// A torque as the wrench's scale shows it, to three digits, which is finer than any wrench; and in the book's unit, where that is
-/// another one.
-pub fn set_to(state: &State, torque: &Torque) -> (String, Option<String>) {
+/// What the unit of a wrench's scale is told by: its highest setting.
+fn scale_of(wrench: &str) -> Key {
+    if wrench == FIRST_WRENCH {
+        return Key::from("torque/wrench_high");
+    }
+    Key::from("torque/wrenches").under(wrench).under("high")
+}
+
+/// The name of the wrench that a joint takes, where there are several.
+pub fn wrench_name(state: &State, joint: &JointFindings) -> Option<String> {
+    let list = Key::from("torque/wrenches");
+    let several = !state.findings.torque.sheet.wrenches.is_empty();
+    several.then(|| words::row_name(&state.book, &list, &joint.wrench, state.settings.tongue))
+}
+
+/// A torque as the scale of the joint's wrench shows it, to three digits, which is finer than any wrench; and in the book's unit, where
+/// that is another one.
+pub fn set_to(state: &State, joint: &JointFindings, torque: &Torque) -> (String, Option<String>) {
     let manner = state.settings.manner();
     let usual = manner.unit(Kind::Torque);
-    let scale = unit_typed(state, &Key::from("torque/wrench_high")).unwrap_or(usual);
+    let scale = unit_typed(state, &scale_of(&joint.wrench)).unwrap_or(usual);
     let in_it = |unit: &'static Unit| {
         let value = torque.in_unit(unit);
         let step = 10_f64.powf(value.abs().log10().floor() - 2.0);
@@ -71,6 +86,14 @@ pub fn figure_printed(state: &State, entry: &JointEntry) -> Option<String> {
         said.push_str(&threads);
     }
     Some(said)
+}
+
+/// A number field of a joint as it was typed, with its unit: `4 in`.
+pub fn number_typed(state: &State, entry: &JointEntry, field: &str) -> Option<String> {
+    let key = entry.key.under(field);
+    let typed = state.book.entry(key.as_str())?;
+    let said = entry_said(&state.book, &key, typed, state.settings.tongue);
+    (!typed.is_blank()).then_some(said)
 }
 
 /// The same with the manual's page: `58 lb ft, Dry, Axle 12`.

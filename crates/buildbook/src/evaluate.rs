@@ -4,6 +4,7 @@ use std::any::Any;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
+use crate::book::Entries;
 use crate::sheets::conversion::{self, ConversionFindings, ConversionSheet};
 use crate::sheets::costs::{self, CostsFindings, CostsSheet};
 use crate::sheets::final_drive::{self, FinalDriveFindings, FinalDriveSheet};
@@ -14,7 +15,7 @@ use crate::sheets::paint::{self, PaintFindings, PaintSheet};
 use crate::sheets::springs::{self, SpringsFindings, SpringsSheet};
 use crate::sheets::torque::{self, TorqueFindings, TorqueSheet};
 use crate::sheets::vehicle::{self, VehicleFindings, VehicleSheet};
-use crate::{Book, Finding, Found, Sheet, SheetFindings};
+use crate::{Book, Finding, Found, Key, Sheet, SheetFindings};
 
 /// What every sheet finds.
 #[derive(Debug, Clone)]
@@ -222,10 +223,25 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
         "costs",
         with(
             "costs",
-            vec![gearing.clone(), springs.clone(), paint.clone()],
+            vec![
+                gearing.clone(),
+                final_drive.clone(),
+                springs.clone(),
+                torque.clone(),
+                paint.clone(),
+            ],
         ),
         |old| &old.costs,
-        || costs::findings(CostsSheet::read(book), &gearing, &springs, &paint),
+        || {
+            let buyers = [
+                gearing.found(),
+                final_drive.found(),
+                springs.found(),
+                torque.found(),
+                paint.found(),
+            ];
+            costs::findings(CostsSheet::read(book), &buyers)
+        },
     );
     let handover = again.findings(
         "handover",
@@ -254,7 +270,14 @@ pub fn reads(sheet: &str) -> &'static [&'static str] {
     match sheet {
         "conversion" | "gearing" | "springs" | "paint" => &["vehicle"],
         "final_drive" => &["vehicle", "gearing"],
-        "costs" => &["vehicle", "gearing", "springs", "paint"],
+        "costs" => &[
+            "vehicle",
+            "gearing",
+            "final_drive",
+            "springs",
+            "torque",
+            "paint",
+        ],
         "handover" => &["vehicle", "torque"],
         _ => &[],
     }
@@ -275,14 +298,77 @@ pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
         // The axle that is set up reads which set was chosen.
         ("final_drive", "vehicle") => Some(&[]),
         ("final_drive", "gearing") => Some(&["rank", "name", "teeth", "chosen"]),
-        // Costs read the purchases: of gearing the chosen axle set, of springs none.
+        // Costs read the purchases: of gearing the chosen axle set, of the axle shims, oil and new parts, of the joints what does not go
+        // back, of springs none.
         ("costs", "gearing") => Some(&["rank", "name", "teeth", "price", "chosen"]),
+        ("costs", "final_drive") => Some(AXLE_BUYS),
+        ("costs", "torque") => Some(&[
+            "rank",
+            "name",
+            "pattern",
+            "bolts",
+            "rows",
+            "columns",
+            "new_price",
+            "new_count",
+        ]),
         ("costs", "springs") => Some(&[]),
         ("handover", "vehicle") => {
             Some(&["front_unladen", "rear_unladen", "front_limit", "rear_limit"])
         }
         ("handover", "torque") => Some(&["rank", "name", "purpose", "done", "check_after"]),
         _ => None,
+    }
+}
+
+/// What is bought for the axle: oil and parts.
+const AXLE_BUYS: &[&str] = &[
+    "rank",
+    "name",
+    "count",
+    "price",
+    "shim_price",
+    "oil",
+    "oil_name",
+    "oil_can",
+    "oil_price",
+];
+
+/// What decides which shims are bought, once they have a price.
+const SHIM_BUYS: &[&str] = &[
+    "thickness",
+    "depth_by",
+    "plus_means",
+    "shim_sits",
+    "old_shim",
+    "old_mark",
+    "new_mark",
+    "depth",
+    "bearing",
+    "nominal",
+    "pack_within",
+    "shim_name",
+];
+
+/// Whether a sheet reads this entry of another one. Costs read a joint, and the shims, only where something of them has a price.
+#[must_use]
+pub fn reads_entry(sheet: &str, other: &str, entries: &Entries, key: &Key) -> bool {
+    let Some(fields) = reads_only(sheet, other) else {
+        return true;
+    };
+    let priced = |price: Key| entries.contains_key(&price);
+    match (sheet, other, key.row()) {
+        ("costs", "torque", Some(row)) => {
+            fields.contains(&key.field()) && priced(row.under("new_price"))
+        }
+        ("costs", "final_drive", row) => {
+            let of_parts = row.is_none_or(|row| row.as_str().starts_with("final_drive/parts/"));
+            let shims = priced(Key::from("final_drive/shim_price"));
+            let of_shims = shims && !key.as_str().starts_with("final_drive/side_shims/");
+            let asked = fields.contains(&key.field());
+            asked && of_parts || (asked || SHIM_BUYS.contains(&key.field())) && of_shims
+        }
+        _ => fields.contains(&key.field()),
     }
 }
 

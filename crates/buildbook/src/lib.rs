@@ -108,7 +108,7 @@ pub use date::Date;
 pub use edit::{Change, Edit, Log};
 pub use entry::Entry;
 pub use error::BookError;
-pub use evaluate::{Findings, SHEETS, evaluate, reads, reads_only};
+pub use evaluate::{Findings, SHEETS, evaluate, reads, reads_entry, reads_only};
 pub use field::{Field, Form, Item, Spec, always_a_row, field_of, preset_rows, row_of};
 pub use finding::{All, Finding, Found, Lack, MoneyFinding, Rank, Remark, SheetFindings, State};
 pub use key::{Key, RANK};

@@ -113,6 +113,16 @@ impl Kind {
         self.row().name
     }
 
+    /// Whether no instrument of a workshop reads it finer than a thousandth: a wrench, a spring balance, a gauge, a dynamometer. An exact
+    /// figure of such a kind that does not end is shown no finer either.
+    #[must_use]
+    pub fn read_to_a_thousandth(self) -> bool {
+        matches!(
+            self,
+            Self::Force | Self::Torque | Self::Energy | Self::Pressure | Self::Stress | Self::Power
+        )
+    }
+
     /// Powers of length, mass, time and temperature in SI base units. Angles, ratios and counts are plain numbers.
     #[must_use]
     pub fn dims(self) -> Powers {

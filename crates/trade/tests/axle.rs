@@ -267,4 +267,23 @@ proptest! {
         let after = mm(least) + &adjustment.away * &factor;
         prop_assert!(near(after.in_unit(&unit::MILLIMETRE), wanted, 1e-9));
     }
+
+    #[test]
+    fn both_sides_together_get_the_spread_and_their_difference_is_the_move(wanted in 0.0..0.5f64, measured in -0.4..0.4f64, away in -0.3..0.3f64) {
+        let to_add = spread_to_add(&mm(wanted), &mm(measured));
+        let [crown, other] = shims_of_both_sides(&to_add, &mm(away)).map(|side| side.in_unit(&unit::MILLIMETRE));
+        // After it the bearings stand at what was wanted, and the wheel at where it was to go: one side gives what the other gains.
+        prop_assert!(near(measured + crown + other, wanted, 1e-9));
+        prop_assert!(near((other - crown) / 2.0, away, 1e-9));
+        let each = spread_each_side(&to_add).in_unit(&unit::MILLIMETRE);
+        let held = shims_of_both_sides(&to_add, &mm(0.0));
+        prop_assert!(held.iter().all(|side| near(side.in_unit(&unit::MILLIMETRE), each, 1e-9)));
+    }
+
+    #[test]
+    fn the_drag_of_the_side_bearings_comes_back_from_the_rise_it_makes(pinion in 0.1..5.0f64, drag in 0.0..10.0f64, ratio in 2.0..10.0f64) {
+        let (pinion, drag, ratio) = (Torque::exact(pinion), Torque::exact(drag), Ratio::exact(ratio));
+        let rise = turning_torque_with_carrier(&pinion, &drag, &ratio) - pinion;
+        prop_assert!(near(drag_behind_rise(&rise, &ratio).value(), drag.value(), 1e-9));
+    }
 }

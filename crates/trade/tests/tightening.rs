@@ -191,4 +191,42 @@ proptest! {
         prop_assert!(stages.windows(2).all(|pair| pair[0].value() < pair[1].value()));
         prop_assert_eq!(stages[count - 1].value(), figure.value());
     }
+
+    #[test]
+    fn the_wrench_to_take_is_the_smallest_that_holds_its_class(ranges in prop::collection::vec((1.0..60.0f64, 61.0..400.0f64), 1..6), settings in prop::collection::vec(0.5..500.0f64, 6)) {
+        let wrenches: Vec<(WrenchClass, Torque)> = ranges.iter().zip(&settings).map(|((lowest, highest), setting)| {
+            (WrenchClass { kind: WrenchKind::Setting, lowest: *lowest, highest: *highest }, Torque::exact(*setting))
+        }).collect();
+        let taken = wrench_for(&wrenches).expect("one of them");
+        let holds = |at: &usize| in_range(&wrenches[*at].1, wrenches[*at].0).is_ok();
+        let able: Vec<usize> = (0..wrenches.len()).filter(holds).collect();
+        if able.is_empty() {
+            prop_assert!(!holds(&taken));
+        } else {
+            prop_assert!(able.contains(&taken));
+            prop_assert!(able.iter().all(|at| wrenches[taken].0.highest <= wrenches[*at].0.highest));
+        }
+    }
+}
+
+#[test]
+fn without_a_wrench_none_is_taken_and_where_none_holds_the_nearest_is() {
+    assert_eq!(wrench_for(&[]), None);
+    let wrench = |lowest, highest, setting| {
+        let kind = WrenchKind::Setting;
+        let class = WrenchClass {
+            kind,
+            lowest,
+            highest,
+        };
+        (class, Torque::exact(setting))
+    };
+    assert_eq!(
+        wrench_for(&[wrench(5.0, 50.0, 240.0), wrench(40.0, 200.0, 240.0)]),
+        Some(1)
+    );
+    assert_eq!(
+        wrench_for(&[wrench(40.0, 200.0, 4.0), wrench(5.0, 50.0, 4.0)]),
+        Some(1)
+    );
 }

@@ -57,8 +57,20 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         }
         "wrench_error" => {
             let setting = Torque::exact(inputs.number("setting")?);
-            Ok(vec![wrench_error(&setting, wrench(inputs)?).value()])
+            let certified = inputs.has("certified");
+            let certified = certified.then(|| inputs.number("certified")).transpose()?;
+            let certified = certified.map(|percent| Ratio::exact(percent / 100.0));
+            Ok(vec![
+                wrench_error(&setting, wrench(inputs)?, certified.as_ref()).value(),
+            ])
         }
+        "holds_from" => Ok(vec![wrench(inputs)?.holds_from()]),
+        "scatter" => Ok(vec![match inputs.text("method")? {
+            "feel" => Scatter::ByFeel.share(),
+            "wrench" => Scatter::TorqueWrench.share(),
+            "angle" => Scatter::Angle.share(),
+            other => return Err(format!("no method is called `{other}`")),
+        }]),
         "stages" => {
             let figure = Torque::exact(inputs.number("figure")?);
             let stages = stages(&figure, inputs.count("count")? as usize);

@@ -4,7 +4,7 @@ use crate::browser::{self, Awake};
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
 use crate::drawings::torque::of_joint;
 use crate::drawings::{Drawing, Paper};
-use crate::joints::{as_printed, set_to};
+use crate::joints::{as_printed, number_typed, set_to, wrench_name};
 use crate::route::Route;
 use crate::shown::written;
 use crate::state::{Action, State};
@@ -20,6 +20,10 @@ use yew::prelude::*;
 struct Up {
     row: Key,
     name: String,
+    /// The wrench's name, where there are several.
+    wrench: Option<String>,
+    /// The extension and its angle.
+    extension: Option<[String; 2]>,
     /// In the wrench's unit, and in the book's where that is another.
     setting: Result<(String, Option<String>), String>,
     printed: Option<String>,
@@ -106,8 +110,13 @@ fn up(state: &State, at: usize, last: bool) -> Up {
     Up {
         row: entry.key.clone(),
         name: name_of(state, entry),
+        wrench: wrench_name(state, joint),
+        extension: number_typed(state, entry, "extension").map(|extension| {
+            let angle = number_typed(state, entry, "extension_angle");
+            [extension, angle.unwrap_or_else(|| "0°".to_owned())]
+        }),
         setting: match &joint.setting {
-            Ok(setting) => Ok(set_to(state, setting)),
+            Ok(setting) => Ok(set_to(state, joint, setting)),
             Err(why) => Err(lack::said(why, &state.book, tongue)),
         },
         printed: as_printed(state, entry),
@@ -115,7 +124,7 @@ fn up(state: &State, at: usize, last: bool) -> Up {
         stages: joint
             .stages
             .iter()
-            .map(|stage| set_to(state, stage).0)
+            .map(|stage| set_to(state, joint, stage).0)
             .collect(),
         turn: entry
             .turn
@@ -207,6 +216,13 @@ fn facts(up: &Up, tongue: Tongue) -> Html {
         },
         Err(why) => html! { <p class="tick-word">{ why }</p> },
     };
+    let set_to = match &up.wrench {
+        Some(wrench) => filled(
+            tongue.say(torque::SET_WRENCH_TO),
+            std::slice::from_ref(wrench),
+        ),
+        None => tongue.say(torque::SET_TO).to_owned(),
+    };
     let line = |said: String| html! { <p class="tick-line num">{ said }</p> };
     let stages = (up.stages.len() > 1).then(|| {
         line(filled(
@@ -214,6 +230,10 @@ fn facts(up: &Up, tongue: Tongue) -> Html {
             &[up.stages.join(" → ")],
         ))
     });
+    let extension = up
+        .extension
+        .as_ref()
+        .map(|said| line(filled(tongue.say(torque::THROUGH_EXTENSION), said)));
     let turn = up.turn.as_ref().map(|turn| {
         line(filled(
             tongue.say(torque::THEN_TURN),
@@ -240,8 +260,9 @@ fn facts(up: &Up, tongue: Tongue) -> Html {
         <section class="tick-joint">
             <div class="tick-facts">
                 <h2 data-joint={up.row.to_string()}>{ &up.name }</h2>
-                <p class="muted">{ tongue.say(torque::SET_TO) }</p>
+                <p class="muted">{ set_to }</p>
                 { setting }
+                { extension.unwrap_or_default() }
                 { stages.unwrap_or_default() }
                 { turn.unwrap_or_default() }
                 { left.unwrap_or_default() }

@@ -2,12 +2,13 @@
 
 use crate::desk::use_slice;
 use crate::drawings::Table;
-use crate::joints::{figure_printed, set_to};
+use crate::joints::{figure_printed, set_to, wrench_name};
 use crate::shown::{answer_of, entry_said, written};
 use crate::state::State;
 use crate::widgets::table;
 use crate::words::{self, torque};
 use buildbook::Key;
+use buildbook::sheets::torque::JointFindings;
 use measure::Kind;
 use yew::prelude::*;
 
@@ -49,11 +50,7 @@ pub fn tightening_record(state: &State) -> Table {
             // As the manual prints it; a computed one as reckoned.
             figure_printed(state, entry).unwrap_or_else(|| result("figure")),
             page,
-            joint
-                .setting
-                .as_ref()
-                .map(|setting| set_to(state, setting).0)
-                .unwrap_or_default(),
+            setting_said(state, joint),
             mark("done"),
             mark("marked"),
             cell(&joint.key, "by"),
@@ -82,6 +79,16 @@ pub fn tightening_record(state: &State) -> Table {
         head,
         rows: rows.collect(),
     }
+}
+
+/// What the wrench was set to, and which one where there are several: `43 lbf·ft, Small wrench`.
+fn setting_said(state: &State, joint: &JointFindings) -> String {
+    let Ok(setting) = &joint.setting else {
+        return String::new();
+    };
+    let wrench = wrench_name(state, joint);
+    let said = set_to(state, joint, setting).0;
+    wrench.map_or(said.clone(), |wrench| format!("{said}, {wrench}"))
 }
 
 /// The record on the page.

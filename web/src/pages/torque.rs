@@ -15,7 +15,14 @@ use yew::prelude::*;
 
 const ANSWERS: &[&str] = &["torque/next", "torque/left", "torque/setting/*"];
 const PLATES: &[&Plate] = &[&ORDER];
-const WRENCH: &[&str] = &["wrench_low", "wrench_high", "wrench_kind", "wrench_length"];
+const WRENCH: &[&str] = &[
+    "wrench_name",
+    "wrench_low",
+    "wrench_high",
+    "wrench_kind",
+    "wrench_length",
+    "wrench_error",
+];
 /// The settings stand in the joints' headings and in the record.
 const RESULTS: &[&str] = &[
     "torque/stage/*/*",
@@ -31,6 +38,16 @@ static JOINTS: Placing = Placing {
     spot: |state, row, field| {
         let joints = &state.findings.torque.sheet.joints;
         let joint = joints.iter().find(|joint| joint.key == *row);
+        if field == "wrench" {
+            // A choice only where there are several; one that was made stays to be seen.
+            let several = !state.findings.torque.sheet.wrenches.is_empty();
+            let made = state.book.entry(row.under(field).as_str()).is_some();
+            return if several || made {
+                Spot::Open
+            } else {
+                Spot::Nowhere
+            };
+        }
         joint.map_or(Spot::More, |joint| spot(joint, field))
     },
     found: |row| Some(format!("torque/setting/{}", row.field())),
@@ -59,6 +76,8 @@ fn spot(joint: &JointEntry, field: &str) -> Spot {
             chosen(&joint.fixing, "self_locking"),
             joint.prevailing.is_blank(),
         ),
+        "new_count" if joint.new_price.is_blank() && joint.new_count.is_blank() => Spot::Nowhere,
+        "new_price" | "new_count" if chosen(&joint.fixing, "stretch") => Spot::Open,
         "extension_angle" if joint.extension.is_blank() => Spot::Nowhere,
         // Where the manual is silent the thread tells a figure; for what steers and stops nothing but the maker does.
         "thread" | "grade" if silent && !makers_only => Spot::Open,
@@ -93,7 +112,10 @@ pub fn Torque() -> Html {
             <Group id="torque/joints" card={false}>
                 <EntryList list="torque/joints" found="torque/setting" placing={Some(&JOINTS)} titled={false} />
             </Group>
-            <Group id="torque/wrench">{ wrench.collect::<Html>() }</Group>
+            <div>
+                <Group id="torque/wrench">{ wrench.collect::<Html>() }</Group>
+                <EntryList list="torque/wrenches" />
+            </div>
         </SheetPage>
     }
 }

@@ -41,9 +41,12 @@ pub fn options(state: &State, key: &Key) -> Option<Options> {
         ]),
         Form::OneOf(list) => {
             let list = Key::from(list);
+            let apart = words::row_apart(&list).map(|(id, _)| Rc::from(id));
             let rows = state.book.rows(&list);
             Some(
-                rows.into_iter()
+                apart
+                    .into_iter()
+                    .chain(rows)
                     .map(|id| {
                         (
                             Rc::clone(&id),
@@ -97,7 +100,10 @@ fn slice(state: &State, key: &Key) -> Slice {
             new,
         };
     }
-    let assumed = field_of(key).and_then(|field| field.assumed_in(state.book.defaults_version()));
+    let found = state.findings.found(key.sheet());
+    let assumed = found
+        .and_then(|found| found.assumption(key))
+        .or_else(|| field_of(key)?.assumed_in(state.book.defaults_version()));
     Slice {
         options,
         chosen: assumed.map(str::to_owned),

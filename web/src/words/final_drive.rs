@@ -3,7 +3,10 @@
 use super::{Subject, list, pair, same, told};
 
 mod drawn;
+mod fields;
+
 pub use drawn::*;
+use fields::{FIELDS, HINTS};
 
 /// The words of the final-drive sheet.
 pub static WORDS: Subject = Subject {
@@ -13,151 +16,8 @@ pub static WORDS: Subject = Subject {
         "The pinion's shims, the pull for its preload, and how far the crown wheel has to move.",
         "The pinion's shims, the pull for its preload, and how far the ring gear has to move.",
     ),
-    fields: &[
-        (
-            "final_drive/crown",
-            pair("Crown wheel, teeth", "Ring gear, teeth"),
-        ),
-        ("final_drive/pinion", same("Pinion, teeth")),
-        ("final_drive/set_number", same("Matching number on both")),
-        ("final_drive/depth_by", same("Shim found by")),
-        ("final_drive/plus_means", same("A plus on the head means")),
-        ("final_drive/shim_sits", same("The shim sits")),
-        ("final_drive/old_shim", same("Shim that was in")),
-        ("final_drive/old_mark", same("Mark on the old head")),
-        ("final_drive/new_mark", same("Mark on the new head")),
-        ("final_drive/depth", same("Axis to bearing seat")),
-        ("final_drive/bearing", same("Bearing height")),
-        ("final_drive/nominal", same("Mounting distance, unmarked")),
-        ("final_drive/pack_within", same("Pack must come within")),
-        ("final_drive/shims/*/thickness", same("Thickness")),
-        ("final_drive/shims/*/count", same("How many")),
-        ("final_drive/preload", same("Turning torque wanted")),
-        ("final_drive/preload_most", same("… at most")),
-        ("final_drive/bearings_are", same("For bearings that are")),
-        ("final_drive/spacer", same("Spacer")),
-        (
-            "final_drive/pull_radius",
-            same("Balance hooked on at radius"),
-        ),
-        ("final_drive/flange", same("Flange under a cord, across")),
-        ("final_drive/cord", same("Cord, thickness")),
-        ("final_drive/pull", same("Pull read while turning")),
-        ("final_drive/preload_trials/*/pack", same("Pack")),
-        ("final_drive/preload_trials/*/pull", same("Pull")),
-        ("final_drive/side_drag", same("Drag of the side bearings")),
-        ("final_drive/backlash_least", same("Backlash wanted, least")),
-        ("final_drive/backlash_most", same("Backlash wanted, most")),
-        ("final_drive/readings/*/reading", same("Backlash")),
-        (
-            "final_drive/dial_radius",
-            pair(
-                "Radius where the dial stood",
-                "Radius where the indicator stood",
-            ),
-        ),
-        ("final_drive/heel_radius", same("Radius of the heel")),
-        ("final_drive/run_out_limit", same("Readings may differ by")),
-        ("final_drive/pressure_angle", same("Pressure angle")),
-        ("final_drive/spiral_angle", same("Spiral angle")),
-        (
-            "final_drive/crown_across",
-            pair("Crown wheel, pitch diameter", "Ring gear, pitch diameter"),
-        ),
-        ("final_drive/moved_by", same("Moved by")),
-        ("final_drive/side_shims/*/side", same("Sits on")),
-        ("final_drive/side_shims/*/thickness", same("Thickness")),
-        ("final_drive/side_shims/*/count", same("How many")),
-        ("final_drive/adjuster_pitch", same("Adjuster, thread pitch")),
-        ("final_drive/notches", same("Adjuster, notches")),
-        ("final_drive/trials/*/shim", same("Pinion shim")),
-        (
-            "final_drive/trials/*/moved",
-            pair("Crown wheel moved out by", "Ring gear moved out by"),
-        ),
-        ("final_drive/trials/*/backlash", same("Least backlash")),
-        (
-            "final_drive/trials/*/drive",
-            same("Drive flank, marks at the"),
-        ),
-        (
-            "final_drive/trials/*/coast",
-            same("Coast flank, marks at the"),
-        ),
-        (
-            "final_drive/trials/*/height",
-            same("Up the tooth, marks at the"),
-        ),
-        ("final_drive/trials/*/note", same("Note")),
-        ("final_drive/side_gear_play", same("Side gears, play")),
-        ("final_drive/side_gear_limit", same("… at most")),
-        (
-            "final_drive/end_float",
-            pair("Half-shafts, end float", "Axle shafts, end play"),
-        ),
-        ("final_drive/end_float_least", same("… at least")),
-        ("final_drive/end_float_limit", same("… at most")),
-        ("final_drive/oil", same("Oil to fill in")),
-        ("final_drive/bronze", same("Worm gear with bronze")),
-        ("final_drive/breather", same("Breather is clear")),
-        ("final_drive/run_in", same("Run in gently for")),
-    ],
-    hints: &[
-        (
-            "final_drive/plus_means",
-            same("The maker's manual says which. It is never guessed here."),
-        ),
-        (
-            "final_drive/shim_sits",
-            same("It decides which way a thicker shim moves the pinion."),
-        ),
-        (
-            "final_drive/crown",
-            same("Blank, the set chosen on Gearing serves."),
-        ),
-        (
-            "final_drive/old_mark",
-            pair(
-                "As it stands there: 5 is 0.05 mm in a metric book, five thou in an inch one. 2 thou is 2 thou anywhere.",
-                "As it stands there: 5 is 0.05 mm in a metric book, five thou in an inch one. 2 thou is 2 thou anywhere.",
-            ),
-        ),
-        (
-            "final_drive/new_mark",
-            same("A mark without a sign is a plus."),
-        ),
-        (
-            "final_drive/depth",
-            same(
-                "Of the housing, by a depth micrometer over a bar in the bearings' bores, half the bar added.",
-            ),
-        ),
-        (
-            "final_drive/bearings_are",
-            same("Makers give more for new ones."),
-        ),
-        (
-            "final_drive/crown_across",
-            same("Only where the maker's backlash is not known."),
-        ),
-        (
-            "final_drive/cord",
-            same("Nothing with a balance hooked to the flange."),
-        ),
-        (
-            "final_drive/pull",
-            same("The steady pull while it turns, oiled, without seal; not the breakaway."),
-        ),
-        (
-            "final_drive/readings/*/reading",
-            same("At the heel, square to the tooth; at four places or more."),
-        ),
-        ("final_drive/spiral_angle", same("0° for straight teeth.")),
-        (
-            "final_drive/trials/*/moved",
-            same("From where it stood at the first trial; inward is below nought."),
-        ),
-    ],
+    fields: FIELDS,
+    hints: HINTS,
     choices: &[
         ("marks", same("Old shim and marks")),
         ("depth", same("Measured housing")),
@@ -188,6 +48,7 @@ pub static WORDS: Subject = Subject {
         ("final_drive/set", same("The set")),
         ("final_drive/depth", same("Pinion position")),
         ("final_drive/preload", same("Pinion preload")),
+        ("final_drive/side", same("Side bearings' preload")),
         ("final_drive/backlash", same("Backlash")),
         (
             "final_drive/moving",
@@ -201,6 +62,17 @@ pub static WORDS: Subject = Subject {
         (
             "final_drive/shims",
             list(same("Shims to hand"), same("shim"), same("Shim {0}")),
+        ),
+        (
+            "final_drive/parts",
+            list(
+                pair(
+                    "New parts (crush sleeve, seals, split pins)",
+                    "New parts (crush sleeve, seals, cotter pins)",
+                ),
+                same("part"),
+                same("Part {0}"),
+            ),
         ),
         (
             "final_drive/preload_trials",
@@ -264,6 +136,44 @@ pub static WORDS: Subject = Subject {
         told(
             "final_drive/side_drag",
             same("Side bearings' drag at the pinion"),
+        ),
+        told(
+            "final_drive/side_rise",
+            same("Rise of the turning torque with the carrier in"),
+        ),
+        told(
+            "final_drive/side_drag_behind",
+            pair(
+                "Side bearings' drag at the crown wheel by that rise",
+                "Side bearings' drag at the ring gear by that rise",
+            ),
+        ),
+        told(
+            "final_drive/side_pull",
+            same("Pull to read at the pinion with the carrier in"),
+        ),
+        told(
+            "final_drive/spread_to_add",
+            same("Side bearings: spread to add (minus: take)"),
+        ),
+        told(
+            "final_drive/spread_each",
+            same("… on each side, so that the backlash stays"),
+        ),
+        told(
+            "final_drive/spread_notches",
+            same("Notches in on each side, so that the backlash stays (minus: out)"),
+        ),
+        told(
+            "final_drive/crown_shims",
+            pair(
+                "With the move: shims to add at the crown wheel's side (minus: take)",
+                "With the move: shims to add at the ring gear's side (minus: take)",
+            ),
+        ),
+        told(
+            "final_drive/other_shims",
+            same("With the move: shims to add at the other side (minus: take)"),
         ),
         told("final_drive/backlash", same("Backlash, least reading")),
         told(
@@ -378,6 +288,17 @@ pub static WORDS: Subject = Subject {
         (
             "preload_too_low",
             same("The preload is {0}, less than wanted: the pinion will wander under load."),
+        ),
+        (
+            "side_preload_too_low",
+            pair(
+                "The side bearings have {0}, less than wanted: the crown wheel will give way under load.",
+                "The side bearings have {0}, less than wanted: the ring gear will give way under load.",
+            ),
+        ),
+        (
+            "side_preload_too_high",
+            same("The side bearings have {0}, more than wanted: they will run hot."),
         ),
         (
             "pack_far_from_trials",

@@ -47,6 +47,7 @@ mod tests;
 pub use phrase::{Phrase, Tongue, filled, found, matches, pair, same};
 pub use subject::{ListWords, Subject, Told, list, told, told_of};
 
+use buildbook::sheets::torque::FIRST_WRENCH;
 use buildbook::{Book, Form, Key, field_of};
 
 /// The words of every sheet.
@@ -148,7 +149,9 @@ pub fn list_words(list: &str) -> Option<ListWords> {
 pub fn row_name(book: &Book, list: &Key, id: &str, tongue: Tongue) -> String {
     let row = list.under(id);
     let own = |field: &str| {
-        let entry = book.entry(row.under(field).as_str());
+        let apart = row_apart(list).filter(|(apart, _)| *apart == id);
+        let key = apart.map_or_else(|| row.under(field), |(_, name)| Key::from(name));
+        let entry = book.entry(key.as_str());
         entry
             .map(|entry| entry.text.trim().to_owned())
             .filter(|own| !own.is_empty())
@@ -176,6 +179,11 @@ pub fn row_name(book: &Book, list: &Key, id: &str, tongue: Tongue) -> String {
         Some(words) => filled(tongue.say(words.nth), &[place]),
         None => format!("{} {place}", bare(list.as_str())),
     }
+}
+
+/// The id of what can be chosen beside a list's rows, since it stands on the sheet itself, and the key of its name: the first wrench.
+pub fn row_apart(list: &Key) -> Option<(&'static str, &'static str)> {
+    (list.as_str() == "torque/wrenches").then_some((FIRST_WRENCH, "torque/wrench_name"))
 }
 
 /// Where the thing stands that a row is about, for rows that are told apart by that: `Front left`.

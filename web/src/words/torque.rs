@@ -12,10 +12,18 @@ pub static WORDS: Subject = Subject {
         "What the wrench is set to, joint by joint: the maker's figure, or a computed one that says so.",
     ),
     fields: &[
+        ("torque/wrench_name", same("Wrench, called")),
         ("torque/wrench_low", same("Wrench, lowest setting")),
         ("torque/wrench_high", same("Wrench, highest setting")),
         ("torque/wrench_kind", same("Wrench, kind")),
         ("torque/wrench_length", same("Wrench, grip to square")),
+        ("torque/wrench_error", same("Wrench, certified error")),
+        ("torque/wrenches/*/name", same("Called")),
+        ("torque/wrenches/*/low", same("Lowest setting")),
+        ("torque/wrenches/*/high", same("Highest setting")),
+        ("torque/wrenches/*/kind", same("Kind")),
+        ("torque/wrenches/*/length", same("Grip to square")),
+        ("torque/wrenches/*/error", same("Certified error")),
         ("torque/joints/*/name", same("What it is")),
         ("torque/joints/*/purpose", same("What it holds")),
         ("torque/joints/*/fixing", same("Fixing")),
@@ -30,6 +38,7 @@ pub static WORDS: Subject = Subject {
         ("torque/joints/*/rows", same("Rows")),
         ("torque/joints/*/columns", same("Columns")),
         ("torque/joints/*/prevailing", same("Nut takes by itself")),
+        ("torque/joints/*/wrench", same("Wrench")),
         (
             "torque/joints/*/extension",
             same("Extension, square to square"),
@@ -54,6 +63,8 @@ pub static WORDS: Subject = Subject {
         ("torque/joints/*/shank", same("Reduced shank")),
         ("torque/joints/*/yield_share", same("Share of yield to use")),
         ("torque/joints/*/method", same("Tightened by")),
+        ("torque/joints/*/new_price", same("New ones, price of one")),
+        ("torque/joints/*/new_count", same("New ones, how many")),
         ("torque/joints/*/check_after", same("Check again after")),
         ("torque/joints/*/done", same("Done")),
         ("torque/joints/*/marked", same("Marked with paint")),
@@ -64,6 +75,30 @@ pub static WORDS: Subject = Subject {
         (
             "torque/wrench_length",
             same("From the middle of the grip to the middle of the square."),
+        ),
+        (
+            "torque/wrench_error",
+            same("From its certificate. Blank, what its class may be out by."),
+        ),
+        (
+            "torque/wrenches/*/high",
+            same("In the unit of its scale: what it is set to is told in that."),
+        ),
+        (
+            "torque/wrenches/*/length",
+            same("From the middle of the grip to the middle of the square."),
+        ),
+        (
+            "torque/wrenches/*/error",
+            same("From its certificate. Blank, what its class may be out by."),
+        ),
+        (
+            "torque/joints/*/wrench",
+            same("Unless chosen, the smallest that holds its class at the setting."),
+        ),
+        (
+            "torque/joints/*/new_price",
+            same("Bolts or nuts that do not go back. With a price they stand in Costs."),
         ),
         (
             "torque/joints/*/figure",
@@ -125,15 +160,25 @@ pub static WORDS: Subject = Subject {
         ("angle", same("Torque and angle")),
     ],
     groups: &[
-        ("torque/wrench", same("The wrench")),
+        ("torque/wrench", same("The wrenches")),
         ("torque/joints", same("Joints in the order of work")),
         ("torque/results", same("What comes of it")),
         ("torque/record", same("Tightening record")),
     ],
-    lists: &[(
-        "torque/joints",
-        list(same("Joints"), same("joint"), same("Joint {0}")),
-    )],
+    lists: &[
+        (
+            "torque/wrenches",
+            list(
+                same("Other wrenches"),
+                same("wrench"),
+                same("Other wrench {0}"),
+            ),
+        ),
+        (
+            "torque/joints",
+            list(same("Joints"), same("joint"), same("Joint {0}")),
+        ),
+    ],
     results: &[
         told("torque/next", same("Next joint: set the wrench to")),
         told("torque/left", same("Joints still to do")),
@@ -161,7 +206,13 @@ pub static WORDS: Subject = Subject {
         (
             "wrench_out_of_range",
             same(
-                "{3}: {0} lies outside what the wrench holds to, {1} to {2} (from a fifth of its end). Use another wrench.",
+                "{3}: {0} lies outside what the wrench holds to, {1} to {2} (checked from a fifth of its end on, ISO 6789). Use another wrench.",
+            ),
+        ),
+        (
+            "outside_every_wrench",
+            same(
+                "{3}: {0} lies outside every wrench entered. The nearest holds to {1} to {2} (checked from a fifth of its end on, ISO 6789).",
             ),
         ),
         (
@@ -240,7 +291,7 @@ pub static WORDS: Subject = Subject {
             "Enter a joint with its bolts on a circle or in a rectangle to see the order of tightening.",
         ),
     )],
-    words: &[],
+    words: &[("torque/wrenches/first", same("First wrench"))],
 };
 
 /// The figure of a joint, as a heading.
@@ -275,6 +326,10 @@ pub const ALL_DONE: super::Phrase = same("Every joint is done.");
 pub const SO_FAR: super::Phrase = same("{0} of {1} done");
 /// The wrench's setting, as a heading.
 pub const SET_TO: super::Phrase = same("Set the wrench to");
+/// The same, where there are several wrenches.
+pub const SET_WRENCH_TO: super::Phrase = same("Set the wrench “{0}” to");
+/// The extension that the setting is for.
+pub const THROUGH_EXTENSION: super::Phrase = same("With the extension of {0}, at {1}");
 /// The figure as the manual prints it.
 pub const AS_PRINTED: super::Phrase = same("Printed: {0}");
 /// A figure that was computed here.

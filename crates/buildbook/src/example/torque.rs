@@ -3,9 +3,15 @@
 use super::Typed;
 
 pub(super) const ENTRIES: Typed = &[
+    ("torque/wrench_name", "Long wrench"),
     ("torque/wrench_low", "30 lb ft"),
     ("torque/wrench_high", "150 lb ft"),
     ("torque/wrench_length", "18 1/4 in"),
+    ("torque/wrenches/1/name", "Small wrench"),
+    ("torque/wrenches/1/low", "8 lb ft"),
+    ("torque/wrenches/1/high", "45 lb ft"),
+    ("torque/wrenches/1/length", "11 in"),
+    ("torque/wrenches/1/error", "3 %"),
     ("torque/joints/1/name", "Crown wheel to carrier"),
     ("torque/joints/1/figure", "58 lb ft"),
     ("torque/joints/1/page", "Axle 12"),
@@ -69,6 +75,7 @@ pub(super) const ENTRIES: Typed = &[
     ("torque/joints/8/fixing", "stretch"),
     ("torque/joints/8/figure", "36 lb ft"),
     ("torque/joints/8/turn", "60°"),
+    ("torque/joints/8/new_price", "1.85"),
     ("torque/joints/8/page", "Engine 31"),
     ("torque/joints/8/threads", "oiled"),
     ("torque/joints/8/pattern", "circle"),

@@ -13,7 +13,7 @@ use miniz_oxide::deflate::compress_to_vec;
 use miniz_oxide::inflate::decompress_to_vec_with_limit;
 
 use crate::crc::crc32;
-use crate::{Book, BookError, Differing, Findings, Key, differences, reads, reads_only};
+use crate::{Book, BookError, Differing, Findings, differences, reads, reads_entry};
 
 /// The mark of the version that this program writes.
 const VERSION: char = '1';
@@ -71,14 +71,10 @@ pub fn part(book: &Book, sheet: &str) -> Book {
         .chain(reads(sheet).iter().copied());
     let mut entries = Vec::new();
     for name in sheets {
-        let only = if name == sheet {
-            None
-        } else {
-            reads_only(sheet, name)
-        };
-        let read = |key: &Key| only.is_none_or(|fields| fields.contains(&key.field()));
         let of_sheet = book.sheet(name);
-        let read = of_sheet.iter().filter(|(key, _)| read(key));
+        let read = of_sheet
+            .iter()
+            .filter(|(key, _)| name == sheet || reads_entry(sheet, name, &of_sheet, key));
         entries.extend(read.map(|(key, entry)| (key.clone(), entry.clone())));
     }
     Book::of(Rc::clone(book.id()), entries)

@@ -2,18 +2,20 @@
 
 use std::rc::Rc;
 
-use measure::{Angle, Force, Kind, Length, Ratio, Tool, Torque, Volume, unit};
+use measure::{Angle, Force, Kind, Length, Money, Ratio, Tool, Torque, Volume, unit};
 
 use super::gearing::GearingFindings;
-use crate::field::{choice, count, number, text, yes_no};
+use crate::field::{choice, count, number, price, text, yes_no};
 use crate::{Found, Given, Lack, Read, SheetFindings, sheet};
 
 mod backlash;
+mod buying;
 mod closing;
 mod packs;
 mod pinion;
 mod preload;
 mod set;
+mod side;
 #[cfg(test)]
 mod tests;
 mod trials;
@@ -61,6 +63,10 @@ sheet! {
         pack_within: Given<Length> = number("e", Kind::Thickness).between(0.001e-3, 0.2e-3).assumed("0.015 mm"),
         /// The shims to hand.
         shims: Vec<ShimEntry>,
+        /// What shims are called where they are bought.
+        shim_name: Given<Rc<str>> = text(),
+        /// What one shim costs: with a price, a pack may take more than are to hand.
+        shim_price: Given<Money> = price(),
 
         /// The turning torque wanted of the pinion's bearings; of a band the least.
         preload: Given<Torque> = number("M_v", Kind::Torque).between(0.05, 20.0),
@@ -82,6 +88,16 @@ sheet! {
         preload_trials: Vec<PreloadTrial>,
         /// The drag of the side bearings, measured at the crown wheel.
         side_drag: Given<Torque> = number("M_s", Kind::Torque).between(0.0, 50.0).measured_with(Tool::Share(0.1)),
+        /// The drag wanted of them; of a band the least.
+        side_drag_wanted: Given<Torque> = number("M_sw", Kind::Torque).between(0.0, 50.0),
+        /// The most that it may be.
+        side_drag_most: Given<Torque> = number("M_sm", Kind::Torque).between(0.0, 50.0),
+        /// The pull read at the pinion with the carrier in, hooked on as for the pinion alone.
+        side_pull: Given<Force> = number("F_s", Kind::Force).between(0.1, 2_000.0).measured_with(Tool::Share(0.05)),
+        /// The preload wanted as a spread of both side bearings together.
+        spread_wanted: Given<Length> = number("p_w", Kind::Thickness).between(0.0, 0.002),
+        /// The spread measured; end float is below nothing.
+        spread_now: Given<Length> = number("p_0", Kind::Thickness).between(-0.003, 0.002).measured_with(Tool::DialGauge),
 
         /// The least backlash wanted, by the maker.
         backlash_least: Given<Length> = number("j_min", Kind::Thickness).between(0.0, 0.001),
@@ -125,6 +141,14 @@ sheet! {
         end_float_limit: Given<Length> = number("x_max", Kind::Thickness).between(0.0, 0.005),
         /// Oil to fill in.
         oil: Given<Volume> = number("V", Kind::Volume).between(0.0002, 0.02),
+        /// The oil's grade and name.
+        oil_name: Given<Rc<str>> = text(),
+        /// What a can of it holds; blank, it is sold by the litre.
+        oil_can: Given<Volume> = number("V_can", Kind::Volume).between(0.0001, 0.21),
+        /// What a can costs, or a litre.
+        oil_price: Given<Money> = price(),
+        /// Parts that go in new.
+        parts: Vec<PartEntry>,
         /// The axle has worm gears of bronze.
         bronze: Given<bool> = yes_no(),
         /// The breather is clear.
@@ -138,6 +162,15 @@ sheet! {
         thickness: Given<Length> = number("t", Kind::Thickness).between(0.02e-3, 5e-3),
         /// How many there are; blank for as many as wanted.
         count: Given<Ratio> = count("n").between(0.0, 50.0),
+    }
+    /// A part that goes in new.
+    pub struct PartEntry {
+        /// What it is: `Crush sleeve`, `Pinion seal`.
+        name: Given<Rc<str>> = text(),
+        /// How many.
+        count: Given<Ratio> = count("n").between(0.0, 999.0).assumed("1"),
+        /// What one costs.
+        price: Given<Money> = price(),
     }
     /// A pack of the preload that was tried.
     pub struct PreloadTrial {
@@ -211,11 +244,13 @@ pub fn findings(read: Read<FinalDriveSheet>, gearing: &GearingFindings) -> Final
     let teeth = set::Pair::of(&sheet, fitted.as_ref());
     set::show(&sheet, &teeth, fitted.as_ref(), gearing, &mut found);
     let pack = pinion::show(&sheet, &mut found);
-    preload::show(&sheet, &teeth, &mut found);
+    preload::show(&sheet, &mut found);
     let read = backlash::show(&sheet, &teeth, &mut found);
+    side::show(&sheet, &teeth, &read.away, &mut found);
     let side = packs::side(&sheet, &read.away, &mut found);
     let proposal = trials::show(&sheet, &read, &mut found);
     closing::show(&sheet, &mut found);
+    buying::buy(&sheet, pack.as_ref().ok(), &mut found);
     FinalDriveFindings {
         sheet,
         found,

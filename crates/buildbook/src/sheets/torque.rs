@@ -2,12 +2,13 @@
 
 use std::rc::Rc;
 
-use measure::{Angle, Force, Kind, Length, Ratio, Tool, Torque};
+use measure::{Angle, Force, Kind, Length, Money, Ratio, Tool, Torque};
 
-use crate::field::{choice, count, date, number, text, yes_no};
+use crate::field::{choice, count, date, number, one_of, price, text, yes_no};
 use crate::{Date, Found, Given, Key, Lack, Read, SheetFindings, sheet};
 
 mod joint;
+mod new_parts;
 mod remarks;
 #[cfg(test)]
 mod tests;
@@ -29,6 +30,9 @@ pub const FIXINGS: &[&str] = &[
 /// How a wrench shows or gives its torque.
 pub const WRENCHES: &[&str] = &["setting", "dial", "beam", "screwdriver"];
 
+/// What a joint keeps where it takes the first wrench, which stands on the sheet itself and not in the list of the others.
+pub const FIRST_WRENCH: &str = "first";
+
 /// After how long wheel nuts and spring U-bolts are tightened again where nothing else was entered: common practice, 50 to 80 km.
 const AGAIN_AFTER: &str = "80 km";
 
@@ -38,6 +42,8 @@ pub const PATTERNS: &[&str] = &["one", "circle", "rectangle"];
 sheet! {
     /// What is entered of the wrench and the joints.
     pub struct TorqueSheet = "torque" {
+        /// What the first wrench is called.
+        wrench_name: Given<Rc<str>> = text(),
         /// The wrench's lowest setting.
         wrench_low: Given<Torque> = number("M_lo", Kind::Torque).between(0.1, 2_000.0),
         /// The wrench's highest setting.
@@ -46,8 +52,27 @@ sheet! {
         wrench_kind: Given<&'static str> = choice(WRENCHES).assumed("setting"),
         /// From the middle of the grip to the square.
         wrench_length: Given<Length> = number("L", Kind::Length).between(0.05, 3.0).measured_with(Tool::Rule),
+        /// What its certificate says that it may be out by; blank, what its class may.
+        wrench_error: Given<Ratio> = number("e", Kind::Percent).between(0.001, 0.3),
+        /// Other wrenches beside that one.
+        wrenches: Vec<WrenchEntry>,
         /// The joints, in the order of work.
         joints: Vec<JointEntry>,
+    }
+    /// Another wrench.
+    pub struct WrenchEntry {
+        /// What it is called: `Small wrench`.
+        name: Given<Rc<str>> = text(),
+        /// Its lowest setting.
+        low: Given<Torque> = number("M_lo", Kind::Torque).between(0.1, 2_000.0),
+        /// Its highest setting; the unit that it is typed in is that of its scale.
+        high: Given<Torque> = number("M_hi", Kind::Torque).between(1.0, 5_000.0),
+        /// How it shows or gives its torque.
+        kind: Given<&'static str> = choice(WRENCHES).assumed("setting"),
+        /// From the middle of the grip to the square.
+        length: Given<Length> = number("L", Kind::Length).between(0.05, 3.0).measured_with(Tool::Rule),
+        /// What its certificate says that it may be out by.
+        error: Given<Ratio> = number("e", Kind::Percent).between(0.001, 0.3),
     }
     /// One joint.
     pub struct JointEntry {
@@ -79,6 +104,8 @@ sheet! {
         columns: Given<Ratio> = count("c").between(1.0, 20.0),
         /// What a self-locking nut takes by itself, measured.
         prevailing: Given<Torque> = number("M_p", Kind::Torque).between(0.0, 500.0).measured_with(Tool::Dial),
+        /// The wrench it takes; blank, the smallest one that holds its class at the setting.
+        wrench: Given<Rc<str>> = one_of("torque/wrenches"),
         /// An extension on the wrench: from square to square.
         extension: Given<Length> = number("A", Kind::Length).between(0.0, 1.0).measured_with(Tool::Rule),
         /// The extension's angle to the wrench; straight on is nothing.
@@ -105,6 +132,11 @@ sheet! {
         /// How it is tightened, for the scatter of the clamp load.
         method: Given<&'static str> = choice(&["feel", "wrench", "angle"]).assumed("wrench"),
 
+        /// What one new bolt or nut costs, where the old ones do not go back.
+        new_price: Given<Money> = price(),
+        /// How many new ones; blank, as many as the pattern has.
+        new_count: Given<Ratio> = count("n_new").between(1.0, 999.0),
+
         /// To be checked again after so far.
         check_after: Given<Length> = number("s", Kind::Distance).between(1_000.0, 20_000_000.0),
         /// Done to the figure.
@@ -125,6 +157,8 @@ pub struct JointFindings {
     pub key: Key,
     /// The torque at the joint.
     pub torque: Result<Torque, Lack>,
+    /// The wrench it takes: its row's id, or [`FIRST_WRENCH`].
+    pub wrench: Rc<str>,
     /// What the wrench is set to.
     pub setting: Result<Torque, Lack>,
     /// The settings of the stages, rising.
@@ -174,11 +208,12 @@ pub fn findings(read: Read<TorqueSheet>) -> TorqueFindings {
             entry.check_after = found.assume(&entry.check_after, AGAIN_AFTER);
         }
     }
-    wrench::check(&sheet, &mut found);
+    let wrenches = wrench::all(&sheet);
+    wrench::check(&wrenches, &mut found);
     let joints: Vec<JointFindings> = sheet
         .joints
         .iter()
-        .map(|entry| joint::findings(entry, &sheet, &mut found))
+        .map(|entry| joint::findings(entry, &wrenches, &mut found))
         .collect();
     let undone = |entry: &JointEntry| entry.done.value() != Some(&true);
     let next = sheet.joints.iter().position(undone);
@@ -194,6 +229,7 @@ pub fn findings(read: Read<TorqueSheet>) -> TorqueFindings {
         found.headline("torque/left", Kind::Count, &Ok(Ratio::exact(left as f64)));
     }
     remarks::remark(&mut found, &sheet);
+    new_parts::buy(&sheet, &mut found);
     TorqueFindings {
         sheet,
         found,

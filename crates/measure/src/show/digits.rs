@@ -55,6 +55,15 @@ pub(super) fn place_of_figures(value: f64, figures: i32) -> i32 {
     first_figure(value).map_or(0, |(exponent, _)| (exponent + 1 - figures).min(0))
 }
 
+/// The coarsest power of ten at which rounding changes a value by a thousandth of it at most; all figures before the mark stay.
+pub(super) fn place_of_a_thousandth(value: f64) -> i32 {
+    // Half a step is a thousandth where the value begins with five or more: three figures, else four.
+    first_figure(value).map_or(0, |(exponent, first)| {
+        let figures = if first >= 5 { 3 } else { 4 };
+        (exponent + 1 - figures).min(0)
+    })
+}
+
 /// Whether a value is written with a power of ten.
 pub(super) fn is_beyond(value: f64) -> bool {
     value != 0.0 && !(SMALL..GREAT).contains(&value.abs())

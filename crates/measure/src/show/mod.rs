@@ -68,7 +68,9 @@ impl fmt::Display for Shown {
 
 /// A figure in the book's manner.
 ///
-/// The ± is rounded to one figure, two where it begins with 1, and the value to the same place.
+/// The ± is rounded to one figure, two where it begins with 1, and the value to the same place. An exact figure is written out where
+/// it ends; one that never ends is cut to five figures, and a torque, force, pressure, power or energy to where the cut is at most a
+/// thousandth of it: 78.6 for 78.637... The working keeps the exact one.
 ///
 /// # Example
 /// ```
@@ -90,14 +92,25 @@ pub fn show_in(figure: &Figure, unit: &'static Unit, manner: &Manner) -> Shown {
     if !figure.is_exact() {
         return shown(figure.value(), figure.plus(), figure.minus(), unit, manner);
     }
-    // A result that never ends (41/9, 70 km/h in mph) is cut to five figures; one that ends keeps what it has.
+    // A result that never ends (41/9, 70 km/h in mph) is cut to five figures; one that ends keeps what it has. What no instrument of
+    // a workshop reads so finely (58 lbf·ft are 78.637... N·m) keeps five figures where it has no more, else a thousandth of it.
     let value = unit.from_si(figure.value());
-    let cut = digits::rounded(value, digits::place_of_figures(value, 5));
-    let whole = digits::rounded(value, digits::place_of_figures(value, digits::MOST_FIGURES));
+    let coarse = figure.kind().read_to_a_thousandth();
+    let most = if coarse { 5 } else { digits::MOST_FIGURES };
+    let whole = digits::rounded(value, digits::place_of_figures(value, most));
     let ends = whole
         .parse()
         .is_ok_and(|whole: f64| (whole - value).abs() <= 1e-11 * value.abs());
-    let kept = if ends { None } else { cut.parse().ok() };
+    let place = if coarse {
+        digits::place_of_a_thousandth(value)
+    } else {
+        digits::place_of_figures(value, 5)
+    };
+    let kept = if ends {
+        None
+    } else {
+        digits::rounded(value, place).parse().ok()
+    };
     show_exact(
         kept.map_or(figure.value(), |cut| unit.to_si(cut)),
         unit,

@@ -89,6 +89,38 @@ fn an_exact_result_that_never_ends_is_cut_to_five_figures() {
 }
 
 #[test]
+fn an_exact_conversion_of_what_no_instrument_reads_so_finely_is_cut_to_a_thousandth() {
+    // 1 lbf·ft is 1.3558179483314004 N·m and 1 kgf 9.80665 N by definition.
+    let manner = Manner::default();
+    let shown = |si: f64, kind: Kind| show(&Figure::exact(si, kind), &manner).value;
+    for (pound_feet, said) in [
+        (58.0, "78.6"),
+        (75.0, "101.7"),
+        (26.0, "35.25"),
+        (120.0, "162.7"),
+        (1000.0, "1356"),
+        (0.5, "0.678"),
+    ] {
+        let si = pound_feet * 1.355_817_948_331_400_4;
+        assert_eq!(shown(si, Kind::Torque), said, "{pound_feet} lbf·ft");
+        let back: f64 = said.parse().expect("a number");
+        assert!((back - si).abs() <= 1e-3 * si);
+    }
+    // What ends within five figures stands as it is: typed so, or a conversion that comes out.
+    for (si, said) in [(45.0, "45"), (101.69, "101.69"), (0.125, "0.125")] {
+        assert_eq!(shown(si, Kind::Torque), said);
+    }
+    assert_eq!(shown(3.7 * 9.806_65, Kind::Force), "36.28");
+    // A length is read finer than that, and a ratio of teeth is counted: they keep their five figures.
+    let length = show(
+        &Figure::exact(3.048_5, Kind::Length),
+        &Manner::of(System::Imperial),
+    );
+    assert_eq!(length.value, "120.02");
+    assert_eq!(shown(41.0 / 9.0, Kind::Ratio), "4.5556");
+}
+
+#[test]
 fn exact_values_show_the_figures_they_have() {
     for (value, unit, text) in [
         (37.0, &unit::ONE, "37"),

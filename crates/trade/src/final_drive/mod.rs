@@ -13,7 +13,10 @@ pub use backlash::{
 };
 pub use marks::{Advice, Height, Lengthwise, TrialMark, advice, first_step};
 pub use pinion::{MarkSense, ShimPlace, preload_pack_change, shim_by_depth, shim_by_marks};
-pub use preload::{cord_radius, pull_for_torque, side_drag};
+pub use preload::{
+    cord_radius, drag_behind_rise, pull_for_torque, shims_of_both_sides, side_drag,
+    spread_each_side, spread_to_add, turning_torque_with_carrier,
+};
 pub use shims::{Pack, Shim, shim_pack};
 pub use trend::{
     next_shim, pack_for_preload, slope_of_trials, torque_for_thickness, without_pinion,

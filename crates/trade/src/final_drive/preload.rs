@@ -4,6 +4,12 @@ use measure::{Force, Held, Kind, Length, Ratio, Source, Torque};
 
 use crate::TradeError;
 
+static SPREAD: Source = Source {
+    title: "Workshop manuals of axles: shims of both side bearings changed alike keep the backlash",
+    place: "shim = free gap + preload; half on each side",
+    held: Held::CommonPractice,
+};
+
 static LEVER: Source = Source {
     title: "Statics: torque = pull × radius",
     place: "definition",
@@ -61,4 +67,98 @@ pub fn side_drag(drag: &Torque, ratio: &Ratio) -> Torque {
         .called("side drag")
         .of_kind(Kind::Torque)
         .cited(&LEVER)
+}
+
+/// The side bearings' drag behind a rise of the turning torque at the pinion, once the carrier is in: rise × ratio.
+///
+/// # Units
+/// Newton metres.
+///
+/// # Valid range
+/// Turned by hand, without seal; the friction of the teeth is left out.
+///
+/// # Source
+/// Power in is power out, as for [`side_drag`].
+///
+/// # Example
+/// 0.4 N·m at 41/10: 1.64 N·m.
+#[must_use]
+pub fn drag_behind_rise(rise: &Torque, ratio: &Ratio) -> Torque {
+    (rise * ratio)
+        .called("M_s")
+        .of_kind(Kind::Torque)
+        .cited(&LEVER)
+}
+
+/// The turning torque to expect at the pinion with the carrier in: the pinion bearings' own, and the side bearings' drag over the ratio.
+///
+/// # Units
+/// Newton metres.
+///
+/// # Source
+/// Vehicle maker's workshop manual: total preload torque = pinion bearing preload torque + side bearing preload torque.
+#[must_use]
+pub fn turning_torque_with_carrier(pinion: &Torque, drag: &Torque, ratio: &Ratio) -> Torque {
+    (pinion + side_drag(drag, ratio))
+        .called("M_t")
+        .of_kind(Kind::Torque)
+        .cited(&LEVER)
+}
+
+/// The preload to add as a spread, both side bearings together: wanted less measured. End float that was measured is a spread below
+/// nothing, and has to be taken up first.
+///
+/// # Units
+/// Metres.
+///
+/// # Valid range
+/// A first step: housing and bearings give way under shims, so the spread is measured again.
+///
+/// # Source
+/// Vehicle maker's workshop manual: shim = gap between case and bearing + preload, 0.15 to 0.21 mm.
+///
+/// # Example
+/// 0.25 mm wanted on bearings without play or preload: 0.25 mm, 0.125 mm on each side.
+#[must_use]
+pub fn spread_to_add(wanted: &Length, measured: &Length) -> Length {
+    (wanted - measured)
+        .called("Δp")
+        .of_kind(Kind::Thickness)
+        .cited(&SPREAD)
+}
+
+/// What goes on each side so that the crown wheel, and so the backlash, stays where it is: half.
+///
+/// # Units
+/// Metres.
+///
+/// # Source
+/// Vehicle maker's workshop manual: both shims changed by an equal amount keep the backlash as it was.
+///
+/// # Example
+/// 0.25 mm in all: 0.125 mm.
+#[must_use]
+pub fn spread_each_side(to_add: &Length) -> Length {
+    (to_add / 2.0)
+        .called("Δp/2")
+        .of_kind(Kind::Thickness)
+        .cited(&SPREAD)
+}
+
+/// What goes on at the crown wheel's side and at the other one where the crown wheel moves away from the pinion besides: half the
+/// spread to add less the move, and half of it plus the move. Below nothing it is taken off.
+///
+/// # Units
+/// Metres.
+///
+/// # Source
+/// What one side loses the other gains, so that their sum is the spread to add.
+///
+/// # Example
+/// 0.25 mm to add and 0.05 mm away: 0.075 mm and 0.175 mm.
+#[must_use]
+pub fn shims_of_both_sides(to_add: &Length, away: &Length) -> [Length; 2] {
+    let half = spread_each_side(to_add);
+    [("Δs_1", &half - away), ("Δs_2", &half + away)]
+        .map(|(symbol, change)| change.called(symbol).of_kind(Kind::Thickness))
 }

@@ -17,4 +17,5 @@ pub use strength::{Grade, grade, grades};
 pub use thread::{Form, Thread};
 pub use wrench::{
     WrenchClass, WrenchKind, extension_setting, in_range, stages, with_prevailing, wrench_error,
+    wrench_for,
 };

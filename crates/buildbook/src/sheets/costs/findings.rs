@@ -15,9 +15,6 @@ use super::CostsSheet;
 use super::choices::{HireFinding, SendFinding, hire, put_choice, send};
 use super::lines::{Group, LineFinding, lines};
 use crate::key::joined;
-use crate::sheets::gearing::GearingFindings;
-use crate::sheets::paint::PaintFindings;
-use crate::sheets::springs::SpringsFindings;
 use crate::{All, Found, Key, Lack, Rank, Read, Remark, SheetFindings};
 
 /// Someone who pays, and how they stand.
@@ -68,14 +65,9 @@ impl SheetFindings for CostsFindings {
     }
 }
 
-/// What the entries of the costs sheet come to.
+/// What the entries of the costs sheet come to, with what the sheets that buy have found.
 #[must_use]
-pub fn findings(
-    read: Read<CostsSheet>,
-    gearing: &Rc<GearingFindings>,
-    springs: &Rc<SpringsFindings>,
-    paint: &Rc<PaintFindings>,
-) -> CostsFindings {
+pub fn findings(read: Read<CostsSheet>, buyers: &[&Found]) -> CostsFindings {
     let mut found = Found::of(&read);
     let sheet = read.sheet;
     let terms = Terms {
@@ -86,10 +78,7 @@ pub fn findings(
         },
         tax_counts: sheet.tax_counts.value().copied().unwrap_or(true),
     };
-    let purchases: Vec<_> = [&gearing.found, &springs.found, &paint.found]
-        .into_iter()
-        .flat_map(|found| &found.purchases)
-        .collect();
+    let purchases: Vec<_> = buyers.iter().flat_map(|found| &found.purchases).collect();
     found.begun |= !purchases.is_empty();
     let lines = lines(&sheet, &purchases, &terms);
     for line in &lines {

@@ -1,5 +1,6 @@
 //! Packs made up from the shims that are there: the pinion's, and what goes from one side bearing to the other.
 
+use ::trade::TradeError;
 use ::trade::final_drive as trade;
 use measure::{Kind, Length, Ratio};
 
@@ -45,23 +46,36 @@ fn packed(target: f64, sheet: &FinalDriveSheet, stock: &[Stock<'_>]) -> Result<P
     })
 }
 
-/// The pinion's pack, from the shims to hand.
+/// The pinion's pack, from the shims to hand; where they do not come near enough and shims have a price, more of them may be bought.
 pub(super) fn pinion(sheet: &FinalDriveSheet, shim: &Length) -> Result<Packed, Lack> {
-    let rows = sheet.shims.iter();
-    let stock: Vec<Stock<'_>> = rows
-        .filter(|row| !row.thickness.is_blank())
-        .map(|row| Stock {
-            row: &row.key,
-            thickness: &row.thickness,
-            count: row.count.value().map(|count| count.value() as usize),
-        })
-        .collect();
-    if stock.is_empty() {
+    let stock = |bought: bool| {
+        let rows = sheet.shims.iter();
+        let stock: Vec<Stock<'_>> = rows
+            .filter(|row| !row.thickness.is_blank())
+            .map(|row| Stock {
+                row: &row.key,
+                thickness: &row.thickness,
+                count: row
+                    .count
+                    .value()
+                    .filter(|_| !bought)
+                    .map(|count| count.value() as usize),
+            })
+            .collect();
+        stock
+    };
+    let to_hand = stock(false);
+    if to_hand.is_empty() {
         return Err(Lack::Needs(vec![Key::from(
             "final_drive/shims/1/thickness",
         )]));
     }
-    packed(shim.value(), sheet, &stock)
+    match packed(shim.value(), sheet, &to_hand) {
+        Err(Lack::Refused(TradeError::NoPack { .. })) if sheet.shim_price.value().is_some() => {
+            packed(shim.value(), sheet, &stock(true))
+        }
+        pack => pack,
+    }
 }
 
 /// Puts in what goes from one side bearing to the other, where shims set them: as much as the crown wheel has to move, so that

@@ -5,14 +5,13 @@ use ::trade::final_drive as trade;
 use measure::{Force, Kind, Length, Standing, Torque};
 
 use super::FinalDriveSheet;
-use super::set::Pair;
 use crate::{All, BookError, Found, Given, Lack, Rank, Remark};
 
 /// What a shim more does is told for this much more, metres.
 const STEP: f64 = 1e-5;
 
 /// Puts in the pull for the wanted preload, the torque behind a pull that was read, and what the trials of packs tell.
-pub(super) fn show(sheet: &FinalDriveSheet, pair: &Pair, found: &mut Found) {
+pub(super) fn show(sheet: &FinalDriveSheet, found: &mut Found) {
     let radius = radius(sheet);
     let pull = |wanted: &Given<Torque>| {
         (wanted.ask(), radius.clone())
@@ -33,14 +32,10 @@ pub(super) fn show(sheet: &FinalDriveSheet, pair: &Pair, found: &mut Found) {
     found.show("final_drive/preload", Kind::Torque, &measured);
     judge(sheet, measured.as_ref().ok(), found);
     packs(sheet, &radius, found);
-    let drag = (sheet.side_drag.ask(), pair.ratio.clone())
-        .all()
-        .map(|(drag, ratio)| trade::side_drag(drag, &ratio));
-    found.show("final_drive/side_drag", Kind::Torque, &drag);
 }
 
 /// Where the balance is hooked on, else the middle of the cord on the flange.
-fn radius(sheet: &FinalDriveSheet) -> Result<Length, Lack> {
+pub(super) fn radius(sheet: &FinalDriveSheet) -> Result<Length, Lack> {
     if !sheet.pull_radius.is_blank() {
         return sheet.pull_radius.ask().cloned();
     }
@@ -49,7 +44,7 @@ fn radius(sheet: &FinalDriveSheet) -> Result<Length, Lack> {
         .map(|(flange, cord)| trade::cord_radius(flange, cord))
 }
 
-fn torque(pull: &Force, radius: &Length) -> Torque {
+pub(super) fn torque(pull: &Force, radius: &Length) -> Torque {
     (pull * radius).called("M").of_kind(Kind::Torque)
 }
 

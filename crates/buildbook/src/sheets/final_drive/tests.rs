@@ -1,5 +1,7 @@
 //! The final-drive sheet from typed entries.
 
+mod sides_and_buying;
+
 use ::trade::TradeError;
 use ::trade::final_drive::Advice;
 use measure::unit;

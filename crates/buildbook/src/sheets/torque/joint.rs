@@ -6,13 +6,14 @@ use ::trade::TradeError;
 use ::trade::torque as trade;
 use measure::{Force, Kind, Length, Ratio, Torque, unit};
 
-use super::{JointEntry, JointFindings, TorqueSheet, wrench};
+use super::wrench::{self, Wrench};
+use super::{JointEntry, JointFindings};
 use crate::{All, BookError, Found, Key, Lack, Rank, Remark};
 
 /// Reckons a joint and puts its results in: `torque/figure/<id>`, `torque/setting/<id>` and so on.
 pub(super) fn findings(
     entry: &JointEntry,
-    sheet: &TorqueSheet,
+    wrenches: &[Wrench<'_>],
     found: &mut Found,
 ) -> JointFindings {
     let id = entry.id().to_owned();
@@ -32,7 +33,10 @@ pub(super) fn findings(
         None => printed(entry, found),
     };
     let clamp = clamp_loads(&torque, joint.as_ref(), tightened.as_ref());
-    let setting = wrench::setting(entry, sheet, &torque);
+    let (wrench, setting) = wrench::taken(entry, wrenches, &torque);
+    if wrenches.len() > 1 && entry.wrench.is_blank() && setting.is_ok() {
+        found.stands_in(entry.wrench.key(), wrench.id);
+    }
     let stages = match (&setting, entry.stages.value()) {
         (Ok(setting), Some(count)) => trade::stages(setting, count.value() as usize),
         _ => Vec::new(),
@@ -63,11 +67,15 @@ pub(super) fn findings(
         let share = Ok(tightened.share_of_yield.clone());
         found.show(format!("torque/share_of_yield/{id}"), Kind::Percent, &share);
     }
-    remark(entry, sheet, &setting, tightened.as_ref(), found);
+    if let Some(remark) = wrench::judge(entry, wrench, wrenches.len(), &setting, found) {
+        found.remark(named(entry, remark));
+    }
+    remark(entry, tightened.as_ref(), found);
     let order = order(entry);
     JointFindings {
         key: entry.key.clone(),
         torque,
+        wrench: wrench.id.into(),
         setting,
         stages,
         computed,
@@ -200,20 +208,20 @@ fn order(entry: &JointEntry) -> Vec<usize> {
         .collect()
 }
 
+/// The remark with the joint's name.
+fn named(entry: &JointEntry, remark: Remark) -> Remark {
+    match entry.name.value() {
+        Some(name) => remark.naming(Rc::clone(name)),
+        None => remark,
+    }
+}
+
 fn remark(
     entry: &JointEntry,
-    sheet: &TorqueSheet,
-    setting: &Result<Torque, Lack>,
     tightened: Option<&Result<trade::Tightening, Lack>>,
     found: &mut Found,
 ) {
-    let named = |remark: Remark| match entry.name.value() {
-        Some(name) => remark.naming(Rc::clone(name)),
-        None => remark,
-    };
-    if let Some(remark) = wrench::judge(entry, sheet, setting, found) {
-        found.remark(named(remark));
-    }
+    let named = |remark| named(entry, remark);
     match tightened {
         Some(Err(Lack::Refused(TradeError::MakersFigureOnly))) => {
             found.remark(named(

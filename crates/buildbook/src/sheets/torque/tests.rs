@@ -1,6 +1,6 @@
 //! The torque sheet from typed entries.
 
-use crate::sheets::torque::{TorqueFindings, TorqueSheet, findings};
+use crate::sheets::torque::{FIRST_WRENCH, TorqueFindings, TorqueSheet, findings};
 use crate::{Book, BookError, Lack, Sheet, SheetFindings, State};
 use measure::unit;
 use trade::TradeError;
@@ -212,4 +212,144 @@ fn wheels_and_u_bolts_are_tightened_again_even_if_nobody_said_so() {
         .map(|(joint, after)| (joint.id(), after.value()))
         .collect();
     assert_eq!(again, [("1", 80_000.0), ("3", 500_000.0)]);
+}
+
+/// A book from before there were several wrenches: the keys of that time, and what they came to then.
+#[test]
+fn a_book_with_the_keys_of_one_wrench_finds_what_it_found_then() {
+    let entries = [
+        ("torque/wrench_low", "30 lb ft"),
+        ("torque/wrench_high", "150 lb ft"),
+        ("torque/wrench_kind", "beam"),
+        ("torque/wrench_length", "12 in exact"),
+        ("torque/joints/1/figure", "20 lb ft"),
+        ("torque/joints/1/extension", "3 in exact"),
+        ("torque/joints/2/figure", "100 lb ft"),
+    ];
+    let found = found(&entries);
+    let pound_feet = |id: &str| newton_metres(&found, id) / 1.355_817_948_331_400_4;
+    // 20 × 12 / 15; a bending bar may be out by 6 %; 16 lbf·ft lie below the 30 that the wrench begins at.
+    assert!((pound_feet("torque/setting/1") - 16.0).abs() < 1e-9);
+    assert!((pound_feet("torque/wrench_error/2") - 6.0).abs() < 1e-9);
+    assert_eq!(
+        facts(&found)
+            .iter()
+            .filter(|fact| **fact == "wrench_out_of_range")
+            .count(),
+        1
+    );
+    assert!(
+        found
+            .joints
+            .iter()
+            .all(|joint| &*joint.wrench == FIRST_WRENCH)
+    );
+    // Nothing is put in place of a choice that such a book cannot have made.
+    assert_eq!(
+        found.found.assumption(&"torque/joints/1/wrench".into()),
+        None
+    );
+}
+
+const TWO_WRENCHES: [(&str, &str); 7] = [
+    ("torque/wrench_low", "40"),
+    ("torque/wrench_high", "200"),
+    ("torque/wrench_length", "500 exact"),
+    ("torque/wrenches/1/low", "5"),
+    ("torque/wrenches/1/high", "50"),
+    ("torque/wrenches/1/length", "250 exact"),
+    ("torque/wrenches/1/error", "1.5 %"),
+];
+
+#[test]
+fn a_joint_takes_the_smallest_wrench_that_holds_its_class_at_the_setting() {
+    for (figure, wrench, error) in [
+        ("48", "1", 0.72),
+        ("10", "1", 0.15),
+        ("51", FIRST_WRENCH, 2.04),
+        ("200", FIRST_WRENCH, 8.0),
+    ] {
+        let found = found(&[&TWO_WRENCHES[..], &[("torque/joints/1/figure", figure)]].concat());
+        assert_eq!(&*found.joints[0].wrench, wrench, "{figure} N·m");
+        assert!((newton_metres(&found, "torque/wrench_error/1") - error).abs() < 1e-9);
+        let proposed = found.found.assumption(&"torque/joints/1/wrench".into());
+        assert_eq!(proposed, Some(wrench));
+        assert!(!facts(&found).contains(&"outside_every_wrench"));
+    }
+}
+
+#[test]
+fn a_wrench_that_was_chosen_is_taken_and_judged() {
+    let chosen = [
+        ("torque/joints/1/figure", "20"),
+        ("torque/joints/1/wrench", FIRST_WRENCH),
+    ];
+    let found = found(&[&TWO_WRENCHES[..], &chosen].concat());
+    assert_eq!(&*found.joints[0].wrench, FIRST_WRENCH);
+    assert!(facts(&found).contains(&"wrench_out_of_range"));
+}
+
+#[test]
+fn a_setting_outside_every_wrench_is_warned_of_and_a_wrench_that_is_gone_gives_way() {
+    for figure in ["240", "4"] {
+        let joint = [
+            ("torque/joints/1/figure", figure),
+            ("torque/joints/1/wrench", ""),
+        ];
+        let found = found(&[&TWO_WRENCHES[..], &joint].concat());
+        assert!(facts(&found).contains(&"outside_every_wrench"), "{figure}");
+    }
+    let gone = [
+        ("torque/joints/1/figure", "48"),
+        ("torque/joints/1/wrench", "7"),
+    ];
+    let found = found(&[&TWO_WRENCHES[..], &gone].concat());
+    assert_eq!(&*found.joints[0].wrench, "1");
+}
+
+#[test]
+fn an_extension_counts_with_the_length_of_the_wrench_that_is_taken() {
+    // 60 N·m through 250 mm straight on: 30 on the small wrench (250 / 500), which holds it; the large one would be set to 40.
+    let joint = [
+        ("torque/joints/1/figure", "60"),
+        ("torque/joints/1/extension", "250 exact"),
+    ];
+    let found = found(&[&TWO_WRENCHES[..], &joint].concat());
+    assert_eq!(&*found.joints[0].wrench, "1");
+    assert!((newton_metres(&found, "torque/setting/1") - 30.0).abs() < 1e-9);
+}
+
+#[test]
+fn a_wrench_upside_down_is_told_at_its_field_and_the_other_serves() {
+    let mut entries = TWO_WRENCHES.to_vec();
+    entries[4].1 = "4";
+    entries.push(("torque/joints/1/figure", "45"));
+    let found = found(&entries);
+    assert_eq!(found.found.errors[0].0, "torque/wrenches/1/high");
+    assert_eq!(&*found.joints[0].wrench, FIRST_WRENCH);
+    assert!(newton_metres(&found, "torque/setting/1") > 44.0);
+}
+
+#[test]
+fn bolts_that_do_not_go_back_are_bought_only_with_a_price() {
+    let joint = [
+        ("torque/joints/1/name", "Flywheel bolts"),
+        ("torque/joints/1/fixing", "stretch"),
+        ("torque/joints/1/figure", "50"),
+        ("torque/joints/1/pattern", "circle"),
+        ("torque/joints/1/bolts", "8"),
+    ];
+    assert!(found(&joint).found.purchases.is_empty());
+    let bought = |more: &[(&'static str, &'static str)]| {
+        let found = found(&[&joint[..], more].concat());
+        let line = &found.found.purchases[0];
+        (line.what.to_string(), line.quantity.to_string())
+    };
+    let price = ("torque/joints/1/new_price", "1.85");
+    assert_eq!(bought(&[price]), ("Flywheel bolts".into(), "8".into()));
+    let count = ("torque/joints/1/new_count", "10");
+    assert_eq!(
+        bought(&[price, count]),
+        ("Flywheel bolts".into(), "10".into())
+    );
 }

@@ -55,26 +55,7 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
             let ratio = Ratio::exact(inputs.number("ratio")?);
             one(side_drag(&torque(inputs, "drag")?, &ratio).value())
         }
-        "with_carrier" => {
-            let ratio = Ratio::exact(inputs.number("ratio")?);
-            let (pinion, drag) = (torque(inputs, "pinion")?, torque(inputs, "drag")?);
-            one(final_drive::turning_torque_with_carrier(&pinion, &drag, &ratio).value())
-        }
-        "drag_behind" => {
-            let ratio = Ratio::exact(inputs.number("ratio")?);
-            one(final_drive::drag_behind_rise(&torque(inputs, "rise")?, &ratio).value())
-        }
-        "spread" => {
-            let (wanted, measured) = (length(inputs, "wanted")?, length(inputs, "measured")?);
-            let to_add = final_drive::spread_to_add(&wanted, &measured);
-            let each = final_drive::spread_each_side(&to_add);
-            Ok(vec![to_add.value(), each.value()])
-        }
-        "both_sides" => {
-            let (to_add, away) = (length(inputs, "to_add")?, length(inputs, "away")?);
-            let both = final_drive::shims_of_both_sides(&to_add, &away);
-            Ok(both.iter().map(Length::value).collect())
-        }
+        "with_carrier" | "drag_behind" | "spread" | "both_sides" => sides(of, inputs),
         "shim_by_marks" => one(shim_by_marks(
             &length(inputs, "old_shim")?,
             &length(inputs, "old_mark")?,
@@ -143,6 +124,33 @@ fn length_of(text: &str) -> Result<Length, String> {
         .parse()
         .map_err(|_| format!("`{text}` is not a number"))?;
     Ok(Length::exact(units::unit(symbol)?.to_si(number)))
+}
+
+/// The side bearings' preload.
+fn sides(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
+    match of {
+        "with_carrier" => {
+            let ratio = Ratio::exact(inputs.number("ratio")?);
+            let (pinion, drag) = (torque(inputs, "pinion")?, torque(inputs, "drag")?);
+            one(final_drive::turning_torque_with_carrier(&pinion, &drag, &ratio).value())
+        }
+        "drag_behind" => {
+            let ratio = Ratio::exact(inputs.number("ratio")?);
+            one(final_drive::drag_behind_rise(&torque(inputs, "rise")?, &ratio).value())
+        }
+        "spread" => {
+            let (wanted, measured) = (length(inputs, "wanted")?, length(inputs, "measured")?);
+            let to_add = final_drive::spread_to_add(&wanted, &measured);
+            let each = final_drive::spread_each_side(&to_add);
+            Ok(vec![to_add.value(), each.value()])
+        }
+        "both_sides" => {
+            let (to_add, away) = (length(inputs, "to_add")?, length(inputs, "away")?);
+            let both = final_drive::shims_of_both_sides(&to_add, &away);
+            Ok(both.iter().map(Length::value).collect())
+        }
+        _ => Err(crate::unknown(of)),
+    }
 }
 
 /// What a straight line through trials tells.

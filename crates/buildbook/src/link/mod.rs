@@ -221,7 +221,7 @@ mod tests {
 
     #[test]
     fn ranks_units_marks_defaults_and_unknown_keys_come_back() {
-        let list = Key::from("gearing/gears");
+        let list = crate::Key::from("gearing/gears");
         let mut book = Book::of(
             "b",
             [

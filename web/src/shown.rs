@@ -117,6 +117,17 @@ fn nonempty(text: &str) -> Option<String> {
     (!text.is_empty()).then(|| text.to_owned())
 }
 
+/// What is assumed of an entry while it is blank, as it would be typed. Paper is that of the country whose English is spoken.
+pub fn assumed<'a>(state: &'a State, key: &Key) -> Option<&'a str> {
+    if key.as_str() == "handover/paper" {
+        let letter = state.settings.tongue == Tongue::American;
+        return Some(if letter { "letter" } else { "a4" });
+    }
+    let found = state.findings.found(key.sheet());
+    let known = found.and_then(|found| found.assumption(key));
+    known.or_else(|| field_of(key)?.assumed_in(state.book.defaults_version()))
+}
+
 /// What stands after the field of an entry.
 pub fn tail(state: &State, key: &Key) -> Tail {
     let Some(field) = field_of(key).map(|field| field.in_book(&state.book)) else {
@@ -126,10 +137,7 @@ pub fn tail(state: &State, key: &Key) -> Tail {
         .book
         .entry(key.as_str())
         .filter(|entry| !entry.is_blank());
-    let found = state.findings.found(key.sheet());
-    let assumed = found
-        .and_then(|found| found.assumption(key))
-        .or_else(|| field.assumed_in(state.book.defaults_version()));
+    let assumed = assumed(state, key);
     let Form::Number(number) = &field.form else {
         let blank = entry.is_none();
         // An amount that names its currency needs no other beside it.

@@ -92,6 +92,17 @@ impl Date {
         first.plus_days(ahead + 7 * (i64::from(week) - 1))
     }
 
+    /// The whole years and months from an earlier day to this one, as an age is counted; `None` where that day is later. What began on
+    /// a 31st has its month on the last day of a shorter one.
+    #[must_use]
+    pub fn age_since(self, earlier: Self) -> Option<(u16, u16)> {
+        let months = |day: Self| day.year * 12 + u16::from(day.month);
+        let last = days_in(self.year, self.month);
+        let begun = u16::from(self.day < earlier.day.min(last));
+        let whole = months(self).checked_sub(months(earlier) + begun)?;
+        Some((whole / 12, whole % 12))
+    }
+
     /// The year.
     #[must_use]
     pub fn year(self) -> u16 {

@@ -11,6 +11,7 @@ from fractions import Fraction
 from pathlib import Path
 
 import icalendar
+from dateutil.relativedelta import relativedelta
 from recompute import compare
 
 CALENDAR = Path(__file__).resolve().parent.parent.parent / "fixtures/calendar"
@@ -32,6 +33,16 @@ def tyre_week(inputs):
     while day.isoweekday() != 7:
         day += datetime.timedelta(days=1)
     return parts(day + datetime.timedelta(weeks=inputs["week"] - 1))
+
+
+def tyre_age(inputs):
+    """Whole years and months from the first day of the week to the day it was read."""
+    code = inputs["code"]
+    decade = inputs.get("decade", 2000)
+    year = 2000 + int(code[2:]) if len(code) == 4 else decade + int(code[2:])
+    made = datetime.date(*tyre_week({"year": year, "week": int(code[:2])}))
+    age = relativedelta(begin(inputs), made)
+    return age.years, age.months
 
 
 def days_after(inputs):
@@ -100,4 +111,4 @@ for fault in faults:
     print(f"handover: the calendar file: {fault}", file=sys.stderr)
 if faults:
     sys.exit(1)
-compare("handover", {"tyre_week": tyre_week, "days_after": days_after, "due": due})
+compare("handover", {"tyre_week": tyre_week, "tyre_age": tyre_age, "days_after": days_after, "due": due})

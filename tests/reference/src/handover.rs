@@ -21,6 +21,17 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
             let (year, week) = (inputs.number("year")? as u16, inputs.number("week")? as u8);
             day(Date::of_tyre_week(year, week))
         }
+        "tyre_age" => {
+            let code = DateCode::read(inputs.text("code")?).map_err(refused)?;
+            let code = inputs
+                .number("decade")
+                .map_or(code, |decade| code.in_decade(decade as u16));
+            let made = Date::of_tyre_week(code.year, code.week).ok_or("beyond the calendar")?;
+            let (years, months) = begin(inputs)?
+                .age_since(made)
+                .ok_or("made after it was read")?;
+            Ok(vec![f64::from(years), f64::from(months)])
+        }
         "days_after" => {
             let days = inputs.number("days")? as i64;
             day(begin(inputs)?.plus_days(days))

@@ -10,10 +10,18 @@ pub struct Set {
     counted: Closure<dyn Fn()>,
 }
 
+/// Sections that share their pages, and what stands above them.
+pub struct Run {
+    /// The sections by their ids.
+    pub sections: Vec<&'static str>,
+    /// What stands above them.
+    pub title: String,
+}
+
 impl Set {
-    /// Puts the rules in and the pages' numbers into the contents; `leaves` are the sections with their titles.
-    pub fn new(letter: bool, two_sides: bool, running: &str, leaves: &[(&str, &str)]) -> Self {
-        adopt(Some(&rules(letter, two_sides, running, leaves)));
+    /// Puts the rules in and the pages' numbers into the contents.
+    pub fn new(letter: bool, two_sides: bool, running: &str, runs: &[Run]) -> Self {
+        adopt(Some(&rules(letter, two_sides, running, runs)));
         let counted = Closure::<dyn Fn()>::new(count);
         count();
         if let Some(window) = web_sys::window() {
@@ -45,7 +53,7 @@ fn quoted(text: &str) -> String {
     format!("\"{plain}\"")
 }
 
-fn rules(letter: bool, two_sides: bool, running: &str, leaves: &[(&str, &str)]) -> String {
+fn rules(letter: bool, two_sides: bool, running: &str, runs: &[Run]) -> String {
     let (name, width, height) = if letter {
         ("letter", 215.9, 279.4)
     } else {
@@ -63,12 +71,15 @@ fn rules(letter: bool, two_sides: bool, running: &str, leaves: &[(&str, &str)]) 
     if two_sides {
         rules.push_str("@page:left{margin:20mm 24mm 20mm 14mm}");
     }
-    for (id, title) in leaves {
-        let named = format!(
-            "@page leaf-{id}{{@top-right{{content:{};font:9pt sans-serif}}}}#leaf-{id}{{page:leaf-{id}}}",
+    for Run { sections, title } in runs {
+        let page = sections.first().copied().unwrap_or_default();
+        rules.push_str(&format!(
+            "@page leaf-{page}{{@top-right{{content:{};font:9pt sans-serif}}}}",
             quoted(title)
-        );
-        rules.push_str(&named);
+        ));
+        for section in sections {
+            rules.push_str(&format!("#leaf-{section}{{page:leaf-{page}}}"));
+        }
     }
     rules
 }
@@ -92,9 +103,19 @@ fn adopt(rules: Option<&str>) {
     let _ = adopted();
 }
 
+/// Whether this browser writes numbers on the pages. One that does not also breaks pages in its own way, and a number in the contents
+/// would be a guess.
+fn numbers_pages() -> bool {
+    let window: JsValue = web_sys::window().into();
+    Reflect::has(&window, &"CSSMarginRule".into()).unwrap_or(false)
+}
+
 /// Lays the pack out in columns as high as a page, where the browser breaks it as on paper, and reads on which each section begins.
 fn count() {
     let numbers = || -> Option<()> {
+        if !numbers_pages() {
+            return None;
+        }
         let document = super::document()?;
         let pack = document.query_selector(".pack").ok().flatten()?;
         let wide = pack.get_bounding_client_rect().width();
@@ -104,8 +125,8 @@ fn count() {
         let of = |place: u32| -> Option<(Element, f64)> {
             let number: Element = all.get(place)?.dyn_into().ok()?;
             let id = number.get_attribute("data-page-of")?;
-            let leaf = document.get_element_by_id(&format!("leaf-{id}"))?;
-            let left = leaf.get_client_rects().get(0)?.left();
+            let heading = document.query_selector(&format!("#leaf-{id} h2")).ok()??;
+            let left = heading.get_client_rects().get(0)?.left();
             Some((number, ((left - origin) / wide).round() + 1.0))
         };
         let pages: Vec<_> = (0..all.length()).filter_map(of).collect();

@@ -29,7 +29,8 @@ const ANSWERS: &[&str] = &[
     "gearing/shaft_share",
 ];
 const PLATES: &[&Plate] = &[&SPEEDS, &PULL];
-const COMPARED: &[&str] = &[
+/// What stands side by side, before and now.
+pub const COMPARED: &[&str] = &[
     "gearing/cruise",
     "gearing/per_1000",
     "gearing/speed/*",

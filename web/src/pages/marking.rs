@@ -12,6 +12,7 @@ use crate::widgets::{BeforeNowTable, EntryList, EntryRow, Group, ResultTable, Sh
 use costs::AskCosts;
 use making::{OldHoles, Schedule};
 use placing::PLACING;
+pub use tables::readings;
 use tables::{Readings, Strike};
 use templates::Templates;
 use yew::prelude::*;

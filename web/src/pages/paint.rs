@@ -27,7 +27,8 @@ const STOCK: &[&str] = &[
     "paint/air_load",
     "paint/air_time",
 ];
-const COMPARED: &[&str] = &[
+/// What stands side by side, before and now.
+pub const COMPARED: &[&str] = &[
     "paint/litres",
     "paint/area",
     "paint/layer_litres/*/*",

@@ -33,7 +33,8 @@ const PLATES: [&[&Plate]; 8] = [
     &[&SIDE, &PLANNED, &LINE],
     &[&SIDE, &PLANNED, &LINE, &STANCE],
 ];
-const COMPARED: &[&str] = &[
+/// What stands side by side, before and now.
+pub const COMPARED: &[&str] = &[
     "springs/height/*",
     "springs/rate/*",
     "springs/arch/*",

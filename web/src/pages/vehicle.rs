@@ -6,7 +6,8 @@ use crate::widgets::{BeforeNowTable, EntryRow, Group, ResultTable, SheetPage};
 use yew::prelude::*;
 
 const PLATES: &[&Plate] = &[&SIDE];
-const RESULTS: &[&str] = &["vehicle/*"];
+/// What stands side by side, before and now.
+pub const RESULTS: &[&str] = &["vehicle/*"];
 
 /// The groups of the sheet with their entries, in the order one walks round a vehicle.
 const GROUPS: &[(&str, &[&str])] = &[

@@ -154,16 +154,19 @@ fn change(row: &BeforeNow, manner: &Manner) -> Change {
     }
 }
 
-/// The table as plain text, for a record; `None` while nothing is kept as before.
-pub fn before_and_now_text(state: &State, sheet: &str) -> Option<Table> {
+/// What has changed of these results, or of the headlines where none are named, as plain text for a record; `None` where nothing has, or
+/// nothing is kept as before.
+pub fn before_and_now_text(state: &State, sheet: &str, results: &[&str]) -> Option<Table> {
     let tongue = state.settings.tongue;
     let line = |row: Compared| {
         let word = said_of(row.change.way).map_or("", |(_, word, _)| tongue.say(word));
         let change = [row.change.by.as_str(), word].join(" ");
         vec![row.told, row.before, row.now, change.trim().to_owned()]
     };
-    let rows = compared(state, sheet, &[])?;
-    Some(Table {
+    let changed = |row: &Compared| row.change.way != Way::Same;
+    let mut rows = compared(state, sheet, results)?;
+    rows.retain(changed);
+    (!rows.is_empty()).then(|| Table {
         head: HEAD.map(|said| tongue.say(said).to_owned()).to_vec(),
         rows: rows.into_iter().map(line).collect(),
     })

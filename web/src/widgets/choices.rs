@@ -2,6 +2,7 @@
 
 use super::icon::{Icon, icon};
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
+use crate::shown;
 use crate::state::{Action, State};
 use crate::words;
 use buildbook::{Entry, Form, Key, Place, field_of};
@@ -100,10 +101,7 @@ fn slice(state: &State, key: &Key) -> Slice {
             new,
         };
     }
-    let found = state.findings.found(key.sheet());
-    let assumed = found
-        .and_then(|found| found.assumption(key))
-        .or_else(|| field_of(key)?.assumed_in(state.book.defaults_version()));
+    let assumed = shown::assumed(state, key);
     Slice {
         options,
         chosen: assumed.map(str::to_owned),

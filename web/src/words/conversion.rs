@@ -298,5 +298,12 @@ pub static WORDS: Subject = Subject {
             ),
         ),
     ],
-    words: &[],
+    words: &[
+        ("was", WAS),
+        ("now", NOW),
+        ("change", CHANGE),
+        ("forward", FORWARD),
+        ("out", OUTWARD),
+        ("up", UPWARD),
+    ],
 };

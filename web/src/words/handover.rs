@@ -5,7 +5,6 @@ mod presets;
 use super::{Phrase, Subject, list, pair, same, told, told_of};
 
 const BRAKES: &[&str] = &["handover/brakes"];
-const TYRES: &[&str] = &["handover/tyres"];
 const AGAIN: &[&str] = &["handover/again"];
 const JOINTS: &[&str] = &["torque/joints"];
 
@@ -51,6 +50,8 @@ pub static WORDS: Subject = Subject {
         ("handover/tyres/*/name", same("Where it stands")),
         ("handover/tyres/*/size", same("Size")),
         ("handover/tyres/*/code", same("Date code")),
+        ("handover/tyres/*/decade", same("Made in the")),
+        ("handover/tyres/*/read_on", same("Read on")),
         ("handover/tyres/*/tread", same("Tread")),
         ("handover/tyres/*/pressure", same("Pressure, cold")),
         ("handover/fluids/*/name", same("Where it went")),
@@ -90,7 +91,17 @@ pub static WORDS: Subject = Subject {
         ("handover/parking", same("Blank weight: as weighed above.")),
         (
             "handover/tyres/*/code",
-            same("The last four figures after DOT: week and year."),
+            same(
+                "The last four figures after DOT: week and year. Three figures are from before 2000.",
+            ),
+        ),
+        (
+            "handover/tyres/*/decade",
+            same("Three figures do not tell the decade."),
+        ),
+        (
+            "handover/tyres/*/read_on",
+            same("Its age is counted to this day. Blank: the day of handing over."),
         ),
         ("handover/checks/*/by", same("Blank: the one named above.")),
         ("handover/checks/*/on", same("Blank: the day above.")),
@@ -109,6 +120,9 @@ pub static WORDS: Subject = Subject {
         ("letter", same("Letter")),
         ("one", same("One side")),
         ("two", same("Both sides")),
+        ("1990", same("1990s")),
+        ("1980", same("1980s")),
+        ("1970", same("1970s")),
     ],
     groups: &[
         ("handover/day", same("The day")),
@@ -193,11 +207,6 @@ pub static WORDS: Subject = Subject {
             "handover/parking_efficiency",
             same("Parking brake efficiency"),
         ),
-        told_of(
-            "handover/tyre_age/*",
-            TYRES,
-            pair("Tyre's age in years: {0}", "Tire's age in years: {0}"),
-        ),
         told_of("handover/due_at/*", AGAIN, same("Odometer when due: {0}")),
         told_of(
             "handover/joint_due_at/*",
@@ -243,18 +252,21 @@ pub static WORDS: Subject = Subject {
         ),
         (
             "tyre_too_old",
-            pair(
-                "{row}: {0} years old. Rubber of ten years is not trusted, whatever its tread.",
-                "{row}: {0} years old. Rubber of ten years is not trusted, whatever its tread.",
+            same(
+                "{row}: {0} years old or more. Rubber of ten years is not trusted, whatever its tread.",
             ),
         ),
         (
             "tyre_old",
-            same("{row}: {0} years old. Look for cracks each year from six years on."),
+            same("{row}: more than {0} years old. Look for cracks each year from six years on."),
         ),
         (
             "tyre_of_the_future",
-            same("{row}: by its date code it was made after the day of handing over."),
+            same("{row}: by its date code it was made after the day on which it was read."),
+        ),
+        (
+            "tyre_decade",
+            same("{row}: three figures may mean {0}. Choose the decade; in doubt take the oldest."),
         ),
         (
             "tread_worn",
@@ -324,6 +336,16 @@ pub const SHEET: Phrase = same("Sheet");
 pub const DAY: Phrase = same("Day");
 pub const ODOMETER: Phrase = same("Odometer");
 pub const DONE: Phrase = same("Done");
+/// The ages of the tyres.
+pub const AGES: Phrase = pair("Age of the tyres", "Age of the tires");
+pub const TYRE: Phrase = pair("Tyre", "Tire");
+pub const MADE: Phrase = same("Made");
+pub const READ_ON: Phrase = same("Read on");
+pub const AGE: Phrase = same("Age");
+pub const IN_WEEK: Phrase = same("week {0} of {1}");
+pub const DECADE_OPEN: Phrase = same("week {0}, decade?");
+pub const YEARS: [Phrase; 2] = [same("{0} year"), same("{0} years")];
+pub const MONTHS: [Phrase; 2] = [same("{0} month"), same("{0} months")];
 /// A check that other sheets call for.
 pub const CALLED_FOR: Phrase = same("In question by what the other sheets show.");
 /// Open items.

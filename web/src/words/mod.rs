@@ -221,41 +221,43 @@ pub fn entry_name(book: &Book, key: &Key, tongue: Tongue) -> String {
     parts.join(": ")
 }
 
+/// The parts of a result's id that the stars of its pattern stand for.
+fn stars<'a>(told: &Told, id: &'a str) -> Vec<&'a str> {
+    let parts = told.pattern.split('/').zip(id.split('/'));
+    let stars = parts.filter(|(pattern, _)| *pattern == "*");
+    stars.map(|(_, part)| part).collect()
+}
+
+/// The rows that a result belongs to, the outermost first, and the stars that stand for no row: the number of a stage.
+pub fn result_rows<'a>(told: &Told, id: &'a str) -> (Vec<Key>, Vec<&'a str>) {
+    let mut stars = stars(told, id);
+    let others = stars.split_off(told.rows.len().min(stars.len()));
+    let rows = told.rows.iter().zip(&stars).map(|(list, id)| {
+        // A list within rows carries a star for each row above it.
+        let mut above = stars.iter();
+        let path: Vec<&str> = list
+            .split('/')
+            .map(|part| match part {
+                "*" => above.next().copied().unwrap_or("*"),
+                part => part,
+            })
+            .collect();
+        Key::from(path.join("/").as_str()).under(id)
+    });
+    (rows.collect(), others)
+}
+
 /// What a result tells, with the names of the rows it belongs to.
 pub fn result(book: &Book, id: &str, tongue: Tongue) -> String {
     let told = subject(id).and_then(|words| words.result(id));
     let Some(told) = told else { return bare(id) };
-    let stars = told
-        .pattern
-        .split('/')
-        .zip(id.split('/'))
-        .filter(|(p, _)| *p == "*")
-        .map(|(_, part)| part);
-    let ids: Vec<&str> = stars.collect();
-    let names: Vec<String> = told
-        .rows
-        .iter()
-        .enumerate()
-        .map(|(at, list)| {
-            // A list within rows carries a star for each row above it.
-            let mut above = ids.iter();
-            let path: Vec<&str> = list
-                .split('/')
-                .map(|part| {
-                    if part == "*" {
-                        above.next().copied().unwrap_or("*")
-                    } else {
-                        part
-                    }
-                })
-                .collect();
-            let id = ids.get(at).copied().unwrap_or_default();
-            row_name(book, &Key::from(path.join("/").as_str()), id, tongue)
-        })
-        .collect();
-    // A star that stands for no row is put in as it is: the number of a stage.
-    let others = ids.iter().skip(names.len()).map(|id| bare(id));
-    let names: Vec<String> = names.into_iter().chain(others).collect();
+    let (rows, others) = result_rows(told, id);
+    let names = rows.iter().map(|row| {
+        let list = row.parent().unwrap_or_else(|| row.clone());
+        row_name(book, &list, row.field(), tongue)
+    });
+    // A star that stands for no row is put in as it is.
+    let names: Vec<String> = names.chain(others.into_iter().map(bare)).collect();
     filled(tongue.say(told.phrase), &names)
 }
 

@@ -189,7 +189,7 @@ pub static WORDS: Subject = Subject {
             JOINTS,
             same("Wrench may be out by: {0}"),
         ),
-        told_of("torque/stage/*/*", JOINTS, same("Stage {1} of {0}")),
+        told_of("torque/stage/*/*", JOINTS, same("{0}: stage {1}")),
         told_of("torque/clamp/*", JOINTS, same("Clamp load: {0}")),
         told_of(
             "torque/least_clamp/*",

@@ -1,6 +1,7 @@
 //! The example book: an invented 1967 flatbed lorry that carried hops on a farm, right-hand drive, going to left-hand drive for a
 //! vineyard abroad. Maker, places and figures are made up.
 
+mod before;
 mod conversion;
 mod costs;
 mod final_drive;
@@ -43,33 +44,61 @@ pub fn book() -> Book {
         handover::ENTRIES,
     ];
     let entries = sheets.into_iter().flatten();
-    Book::of(
+    before::kept(Book::of(
         ID,
         entries.map(|(key, text)| (Key::from(*key), Entry::new(*text))),
-    )
+    ))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{Lack, RANK, SHEETS, State, evaluate, field_of};
+    use crate::{
+        Befores, Findings, Lack, RANK, SHEETS, State, before_and_now_of, evaluate, field_of,
+        frozen_key,
+    };
 
     #[test]
     fn every_entry_of_the_example_stands_in_a_field_and_can_be_read() {
         let book = book();
         for (key, _) in book.entries() {
+            let key = frozen_key(key).unwrap_or_else(|| key.clone());
             assert!(
-                field_of(key).is_some() || key.field() == RANK,
+                field_of(&key).is_some() || key.field() == RANK,
                 "{key} is no field"
             );
         }
-        let findings = evaluate(&book, None);
-        for sheet in SHEETS {
-            assert_eq!(
-                findings.found(sheet).map(|found| found.errors.as_slice()),
-                Some([].as_slice()),
-                "{sheet}"
+        let befores = Befores::of(&book, None);
+        let before = SHEETS.into_iter().filter_map(|sheet| befores.sheet(sheet));
+        let before: Vec<&Findings> = before.map(|(_, findings)| findings).collect();
+        let now = evaluate(&book, None);
+        for findings in before.into_iter().chain([&now]) {
+            for sheet in SHEETS {
+                assert_eq!(
+                    findings.found(sheet).map(|found| found.errors.as_slice()),
+                    Some([].as_slice()),
+                    "{sheet}"
+                );
+            }
+        }
+    }
+
+    #[test]
+    fn the_example_keeps_what_it_was_bought_as_and_what_has_changed_since() {
+        let book = book();
+        let (now, befores) = (evaluate(&book, None), Befores::of(&book, None));
+        for (sheet, result) in [
+            ("gearing", "gearing/cruise"),
+            ("springs", "springs/rate/4"),
+            ("conversion", "conversion/link/now"),
+        ] {
+            let (_, before) = befores.sheet(sheet).unwrap();
+            let row = before_and_now_of(
+                result,
+                before.found(sheet).unwrap(),
+                now.found(sheet).unwrap(),
             );
+            assert!(row.change.is_some_and(|change| change.clear), "{result}");
         }
     }
 

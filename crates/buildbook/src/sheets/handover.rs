@@ -15,9 +15,11 @@ mod open;
 mod remarks;
 #[cfg(test)]
 mod tests;
+mod tyres;
 
 pub use again::Due;
 pub use open::{Open, called_for, open_items};
+pub use tyres::TyreMade;
 
 sheet! {
     /// What is entered when the vehicle is handed over.
@@ -89,8 +91,8 @@ sheet! {
         /// Anything else.
         notes: Given<Rc<str>> = text(),
 
-        /// Which paper the pack is printed on.
-        paper: Given<&'static str> = choice(&["a4", "letter"]).assumed("a4"),
+        /// Which paper the pack is printed on; while it is blank, that of the country whose words are shown.
+        paper: Given<&'static str> = choice(&["a4", "letter"]),
         /// Whether the leaves are printed on one side or on two.
         sides: Given<&'static str> = choice(&["one", "two"]).assumed("one"),
         /// Whether the pack tells what it cost.
@@ -126,6 +128,10 @@ sheet! {
         size: Given<Rc<str>> = text(),
         /// The date code: `2319` is the 23rd week of 2019.
         code: Given<Rc<str>> = text(),
+        /// The decade of a code of three figures, which does not tell it.
+        decade: Given<&'static str> = choice(&["1990", "1980", "1970"]),
+        /// The day on which it was read; that of handing over while it is blank.
+        read_on: Given<Date> = date(),
         /// The least depth of its tread.
         tread: Given<Length> = number("d", Kind::Thickness).between(0.0, 0.05).measured_with(Tool::Rule),
         /// Its pressure, cold.
@@ -265,6 +271,8 @@ pub struct HandoverFindings {
     pub found: Found,
     /// What is looked at again, the soonest first.
     pub plan: Vec<Due>,
+    /// What the tyres' date codes tell.
+    pub tyres: Vec<TyreMade>,
 }
 
 impl SheetFindings for HandoverFindings {
@@ -284,6 +292,12 @@ pub fn findings(
     let sheet = read.sheet;
     figures::show(&mut found, &sheet, vehicle, torque);
     let plan = again::plan(&mut found, &sheet, torque);
+    let tyres = tyres::made(&mut found, &sheet);
     remarks::remark(&mut found, &sheet, vehicle, torque);
-    HandoverFindings { sheet, found, plan }
+    HandoverFindings {
+        sheet,
+        found,
+        plan,
+        tyres,
+    }
 }

@@ -14,6 +14,9 @@ pub struct DateCode {
 }
 
 impl DateCode {
+    /// The decades in which codes had three figures, the latest first: the rule is of 1971.
+    pub const DECADES: [u16; 3] = [1990, 1980, 1970];
+
     /// The code as it stands on the tyre: `2319`, the 23rd week of 2019; with or without the letters before it. Three figures
     /// were used until 2000, and do not tell the decade.
     ///
@@ -35,7 +38,7 @@ impl DateCode {
         let number: u16 = figures.parse().map_err(|_| TradeError::TyreDate)?;
         let (week, year, sure) = match figures.len() {
             4 => (number / 100, 2000 + number % 100, true),
-            3 => (number / 10, 1990 + number % 10, false),
+            3 => (number / 10, Self::DECADES[0] + number % 10, false),
             _ => return Err(TradeError::TyreDate),
         };
         let week = u8::try_from(week).unwrap_or(0);
@@ -43,6 +46,19 @@ impl DateCode {
             Ok(Self { week, year, sure })
         } else {
             Err(TradeError::TyreDate)
+        }
+    }
+
+    /// The same code of three figures in a decade that is known: `1980`. One of four figures stays what it is.
+    #[must_use]
+    pub fn in_decade(self, decade: u16) -> Self {
+        if self.sure {
+            return self;
+        }
+        Self {
+            year: decade + self.year % 10,
+            sure: true,
+            ..self
         }
     }
 }

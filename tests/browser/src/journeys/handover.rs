@@ -11,7 +11,9 @@ cases![
     the_list_before_the_road_is_ticked_with_a_reload_in_the_middle,
     a_day_that_does_not_exist_and_a_distance_below_nought_are_told_at_their_fields,
     the_plan_is_saved_as_a_calendar_file_with_the_days_that_the_page_shows,
+    a_tyre_of_three_figures_is_asked_its_decade_and_gets_its_age,
     the_pack_prints_on_a4_and_letter_with_the_figures_of_the_pages,
+    the_pack_of_american_words_is_on_letter_until_another_paper_is_chosen,
     a_sheet_that_is_printed_shows_what_was_folded,
 ];
 
@@ -325,6 +327,18 @@ fn figures(pages: &[PrintedPage], shown: &[(String, String)]) -> Outcome {
         "Harrowmead flatbed, fleet number 3",
         "HF-3/1967/0418",
         "Signatures",
+        // Rows within rows: a leaf of a spring, a coat of a layer, a stage of a joint, what is left of a hole's readings.
+        "Leaves Nip stress, N/mm²",
+        "Cab, vine green: Epoxy primer",
+        "Dry film a coat,",
+        "Crown wheel to carrier",
+        "How the readings agree",
+        // What was kept as the lorry was bought.
+        "Before and now",
+        "Rear right: rate",
+        "Age of the tyres",
+        "week 11 of 2025",
+        "1 year 2 months",
     ] {
         if !whole.contains(&close(wanted)) {
             return Err(format!("`{wanted}` is not in the pack"));
@@ -363,6 +377,71 @@ fn named_pages(pages: &[PrintedPage], contents: &[(String, usize)]) -> Outcome {
         }
     }
     Ok(())
+}
+
+async fn the_pack_of_american_words_is_on_letter_until_another_paper_is_chosen(
+    machine: &Machine,
+) -> Outcome {
+    let journey = Journey::begin(machine).await?;
+    let paper = async |wanted: &str| {
+        journey.open("#/pack").await?;
+        journey.wait_for("[data-key=\"handover/paper\"]").await?;
+        let held = journey.entry("handover/paper").await?;
+        if held == wanted {
+            Ok(())
+        } else {
+            Err(format!("the paper is `{held}`, not {wanted}"))
+        }
+    };
+    paper("a4").await?;
+    journey.open("#/settings").await?;
+    journey.tap("set tongue en-US").await?;
+    paper("letter").await?;
+    let pages = journey
+        .printed_pages("pack-american", PrintSize::US_LETTER)
+        .await?;
+    let wide = pages.first().map(|page| page.width.round());
+    if wide != Some(612.0) {
+        return Err(format!("the page is {wide:?} points wide"));
+    }
+    journey.choose("handover/paper", "a4").await?;
+    journey.wait_until_kept().await?;
+    journey.reload().await?;
+    paper("a4").await
+}
+
+async fn a_tyre_of_three_figures_is_asked_its_decade_and_gets_its_age(
+    machine: &Machine,
+) -> Outcome {
+    let journey = Journey::begin(machine).await?;
+    journey.open("#/handover").await?;
+    journey.enter("handover/handed_on", "2026-06-06").await?;
+    journey.tap("add handover/tyres").await?;
+    journey
+        .enter("handover/tyres/1/code", "DOT 4B9R 439")
+        .await?;
+    journey.wait_for("[data-remark=tyre_decade]").await?;
+    let ages = "[data-table=\"handover/ages\"]";
+    let open = journey.text(ages).await?;
+    journey.choose("handover/tyres/1/decade", "1990").await?;
+    journey.wait_gone("[data-remark=tyre_decade]").await?;
+    // The 43rd week of 1999 began on Sunday 24 October.
+    let closed = journey.text(ages).await?;
+    if !open.contains("decade?") || !closed.contains("26 years 7 months") {
+        return Err(format!("before the answer `{open}`, after it `{closed}`"));
+    }
+    // Four figures leave nothing to ask.
+    journey.enter("handover/tyres/1/code", "5426").await?;
+    journey.wait_for("#f-handover-tyres-1-code-error").await?;
+    journey.enter("handover/tyres/1/code", "2319").await?;
+    journey.wait_gone("#f-handover-tyres-1-code-error").await?;
+    let younger = journey.text(ages).await?;
+    // The first Sunday of 2019 was 6 January; 22 weeks later is 9 June.
+    if younger.contains("week 23 of 2019") && younger.contains("6 years 11 months") {
+        journey.page_is_sound().await
+    } else {
+        Err(format!("2319 read on 2026-06-06: `{younger}`"))
+    }
 }
 
 async fn a_sheet_that_is_printed_shows_what_was_folded(machine: &Machine) -> Outcome {

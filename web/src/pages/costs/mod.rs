@@ -30,7 +30,8 @@ const ANSWERS: &[&str] = &[
     "costs/each_hour",
 ];
 const PLATES: &[&Plate] = &[&BUDGET, &HIRE, &SEND];
-const COMPARED: &[&str] = &[
+/// What stands side by side, before and now.
+pub const COMPARED: &[&str] = &[
     "costs/left",
     "costs/paid",
     "costs/committed",

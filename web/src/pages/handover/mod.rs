@@ -3,6 +3,7 @@
 mod calendar;
 mod open;
 mod plan;
+mod tyres;
 
 use crate::desk::use_tongue;
 use crate::drawings::Plate;
@@ -19,6 +20,8 @@ use open::OpenItems;
 pub use open::said as open_said;
 use plan::PlanTable;
 pub use plan::planned;
+pub use tyres::ages;
+use tyres::{Ages, TYRES};
 use yew::prelude::*;
 
 const ANSWERS: &[&str] = &[
@@ -39,7 +42,6 @@ const RESULTS: &[&str] = &[
     "handover/imbalance/*",
     "handover/brake_efficiency",
     "handover/parking_efficiency",
-    "handover/tyre_age/*",
 ];
 
 static CHECKS: Presets = Presets {
@@ -126,7 +128,7 @@ pub fn Handover() -> Html {
                 <EntryList list="handover/brakes" found="handover/imbalance" titled={false} />
                 <div class="rows">{ rows(&["parking", "brake_mass"]) }</div>
             </Group>
-            <Group id="handover/tyres" card={false}><EntryList list="handover/tyres" titled={false} /></Group>
+            <Group id="handover/tyres" card={false}><EntryList list="handover/tyres" placing={&TYRES} titled={false} /><Ages /></Group>
             <Group id="handover/fluids" card={false}><EntryList list="handover/fluids" titled={false} /></Group>
             <Group id="handover/again" card={false}>
                 <PresetList of={&AGAIN} />

@@ -113,7 +113,8 @@ pub fn Readings() -> Html {
     )
 }
 
-fn readings(state: &State) -> Table {
+/// What each feature's readings come to, and what is left of each.
+pub fn readings(state: &State) -> Table {
     let tongue = state.settings.tongue;
     let list = Key::from(LIST);
     let marking = &state.findings.marking;

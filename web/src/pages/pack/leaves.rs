@@ -1,12 +1,15 @@
 //! What stands in the pack, section by section, as plain text.
 
-use super::record::{entries, entry_or_assumed, entry_said, remarks, results};
+use super::record::{entries, entry_or_assumed, entry_said, remarks};
+use super::results::results;
 use super::{Leaf, Piece};
 use crate::drawings::handover::ROUND;
 use crate::drawings::{
     Plate, Table, conversion, final_drive, gearing, marking, springs, torque, vehicle,
 };
-use crate::pages::handover::{open_said, planned};
+use crate::pages;
+use crate::pages::handover::{ages, open_said, planned};
+use crate::pages::marking::readings;
 use crate::pages::tightening::tightening_record;
 use crate::state::State;
 use crate::widgets::before_and_now_text;
@@ -22,6 +25,15 @@ const PLATES: &[(&str, &[&Plate])] = &[
     ("springs", &[&springs::SIDE]),
     ("final_drive", &[&final_drive::MARKS]),
     ("torque", &[&torque::ORDER]),
+];
+
+/// What stands side by side, before and now; of other sheets their headlines.
+const COMPARED: &[(&str, &[&str])] = &[
+    ("vehicle", pages::vehicle::RESULTS),
+    ("gearing", pages::gearing::COMPARED),
+    ("springs", pages::springs::COMPARED),
+    ("paint", pages::paint::COMPARED),
+    ("costs", pages::costs::COMPARED),
 ];
 
 const ROUND_ALONE: &[&Plate] = &[&ROUND];
@@ -62,6 +74,7 @@ pub fn leaves(state: &State) -> Vec<Leaf> {
         title: words::group(group, tongue),
         pieces,
         plates: &[],
+        follows: id != "checks",
     };
     let mut leaves = vec![
         Leaf {
@@ -69,6 +82,7 @@ pub fn leaves(state: &State) -> Vec<Leaf> {
             title: tongue.say(handover::FOUND_AND_DONE).to_owned(),
             pieces: sheet(state, "handover", &["checks", "again", "approvals"]),
             plates: &[],
+            follows: false,
         },
         Leaf {
             plates: ROUND_ALONE,
@@ -108,6 +122,7 @@ pub fn leaves(state: &State) -> Vec<Leaf> {
                 .iter()
                 .find(|(known, _)| *known == name)
                 .map_or(&[], |(_, plates)| *plates),
+            follows: false,
         });
     }
     let lines = [
@@ -123,16 +138,29 @@ pub fn leaves(state: &State) -> Vec<Leaf> {
             Piece::Signatures(lines.map(|line| tongue.say(line).to_owned()).to_vec()),
         ],
         plates: &[],
+        follows: false,
     });
     leaves
 }
 
 /// A sheet as a record: entries, results, remarks. Lists that stand elsewhere in the pack are left out.
 fn sheet(state: &State, name: &str, without: &[&str]) -> Vec<Piece> {
+    let tongue = state.settings.tongue;
     let mut pieces = entries(state, name, without);
+    let (heading, table) = match name {
+        "marking" => (words::group("marking/readings", tongue), readings(state)),
+        "handover" => (tongue.say(handover::AGES).to_owned(), ages(state)),
+        _ => (String::new(), Table::default()),
+    };
+    if !table.rows.is_empty() {
+        pieces.push(Piece::Heading(heading));
+        pieces.push(Piece::Table(table));
+    }
     pieces.extend(results(state, name));
-    if let Some(table) = before_and_now_text(state, name) {
-        let heading = state.settings.tongue.say(frame::BEFORE_AND_NOW);
+    let compared = COMPARED.iter().find(|(known, _)| *known == name);
+    let compared = compared.map_or(&[] as &[&str], |(_, results)| results);
+    if let Some(table) = before_and_now_text(state, name, compared) {
+        let heading = tongue.say(frame::BEFORE_AND_NOW);
         pieces.push(Piece::Heading(heading.to_owned()));
         pieces.push(Piece::Results(table));
     }

@@ -2,6 +2,7 @@
 
 mod leaves;
 mod record;
+mod results;
 
 use super::handover::vehicle_name;
 use crate::browser::{self, paper};
@@ -17,7 +18,7 @@ use record::entry_or_assumed;
 use std::rc::Rc;
 use yew::prelude::*;
 
-/// A section of the pack: it begins on a page of its own.
+/// A section of the pack: it begins on a page of its own unless it follows another.
 #[derive(Clone, PartialEq)]
 pub struct Leaf {
     /// Its name in the page: `springs`.
@@ -28,6 +29,8 @@ pub struct Leaf {
     pub pieces: Vec<Piece>,
     /// Its drawings.
     pub plates: &'static [&'static Plate],
+    /// Whether it stands on the page where the section before it ends.
+    pub follows: bool,
 }
 
 /// A piece of a section.
@@ -82,6 +85,25 @@ fn pack(state: &State) -> Pack {
     }
 }
 
+/// The sections that share their pages, each run with what stands above it.
+fn runs(pack: &Pack) -> Vec<paper::Run> {
+    let mut runs: Vec<paper::Run> = Vec::new();
+    for leaf in &pack.leaves {
+        match runs.last_mut() {
+            Some(run) if leaf.follows => {
+                run.sections.push(leaf.id);
+                run.title.push_str(" · ");
+                run.title.push_str(&leaf.title);
+            }
+            _ => runs.push(paper::Run {
+                sections: vec![leaf.id],
+                title: leaf.title.clone(),
+            }),
+        }
+    }
+    runs
+}
+
 /// The pack's page: a few keys that are not printed, and the pack as it will be.
 #[component]
 pub fn PackPage() -> Html {
@@ -94,12 +116,7 @@ pub fn PackPage() -> Html {
     });
     {
         use_effect_with(Rc::clone(&pack), move |pack| {
-            let titles: Vec<(&str, &str)> = pack
-                .leaves
-                .iter()
-                .map(|leaf| (leaf.id, leaf.title.as_str()))
-                .collect();
-            let set = paper::Set::new(pack.letter, pack.two_sides, &pack.vehicle, &titles);
+            let set = paper::Set::new(pack.letter, pack.two_sides, &pack.vehicle, &runs(pack));
             move || drop(set)
         });
     }
@@ -156,10 +173,10 @@ fn shown(at: usize, leaf: &Leaf) -> Html {
         .iter()
         .map(|plate| html! { <DrawingFrame key={plate.id} plate={*plate} /> });
     html! {
-        <section key={leaf.id} class="leaf" id={format!("leaf-{}", leaf.id)} data-leaf={leaf.id}>
+        <section key={leaf.id} class={classes!("leaf", leaf.follows.then_some("follows"))} id={format!("leaf-{}", leaf.id)} data-leaf={leaf.id}>
             <h2>{ format!("{}  {}", at + 1, leaf.title) }</h2>
-            { leaf.pieces.iter().map(piece).collect::<Html>() }
             { plates.collect::<Html>() }
+            { leaf.pieces.iter().map(piece).collect::<Html>() }
         </section>
     }
 }
@@ -189,12 +206,25 @@ fn piece(piece: &Piece) -> Html {
 fn pairs(all: &[(String, String)]) -> Html {
     let rows = all
         .iter()
-        .map(|(name, said)| html! { <div><dt>{ name }</dt><dd>{ said }</dd></div> });
+        .map(|(name, said)| html! { <div><dt>{ name }</dt><dd class={short(said, A_FIGURE)}>{ breaking(said) }</dd></div> });
     html! { <dl class="pack-pairs">{ rows.collect::<Html>() }</dl> }
 }
 
-/// So many rows stay together on a page, under headings of their own.
-const ROWS_TOGETHER: usize = 18;
+/// At most so many rows stay together on a page, under headings of their own.
+const ROWS_TOGETHER: usize = 12;
+
+/// What is no longer than a day stays in one piece in a table, and what is no longer than a figure with its ± beside a name.
+const A_DAY: usize = 11;
+const A_FIGURE: usize = 22;
+
+fn short(said: &str, most: usize) -> Option<&'static str> {
+    (said.chars().count() <= most).then_some("short")
+}
+
+/// A figure may part from its ± at the end of a line, from its unit never.
+fn breaking(said: &str) -> String {
+    said.replace("\u{a0}±", " ±")
+}
 
 /// More columns than this stand smaller, all of one width.
 const MANY: usize = 6;
@@ -205,15 +235,14 @@ fn record_table(table: &Table, class: &'static str) -> Html {
         .head
         .iter()
         .map(|cell| html! { <th scope="col">{ cell }</th> });
-    let head = html! { <tr>{ head.collect::<Html>() }</tr> };
-    // A figure may part from its ± at the end of a line, from its unit never.
     let cell = |cell: &String| {
-        // A day, or a word or two, stays in one piece.
-        let short = (many.is_none() && cell.chars().count() < 12).then_some("short");
-        html! { <td class={classes!(short)}>{ cell.replace("\u{a0}±", " ±") }</td> }
+        let short = short(cell, A_DAY).filter(|_| many.is_none());
+        html! { <td class={classes!(short)}>{ breaking(cell) }</td> }
     };
+    let head = html! { <tr>{ head.collect::<Html>() }</tr> };
     // Headings that the browser repeats on each page would not be counted with the pages, so each piece brings its own.
-    let pieces = table.rows.chunks(ROWS_TOGETHER).map(|rows| {
+    let together = results::even(table.rows.len(), ROWS_TOGETHER);
+    let pieces = table.rows.chunks(together).map(|rows| {
         let rows = rows
             .iter()
             .map(|row| html! { <tr>{ row.iter().map(cell).collect::<Html>() }</tr> });

@@ -1,13 +1,13 @@
-//! What was measured at the end: weights, toe, brakes, the age of the tyres; and how much is still to be looked at.
+//! What was measured at the end: weights, toe, brakes; and how much is still to be looked at.
 
 use ::trade::handover as trade;
 use measure::{Force, Kind, Mass, Ratio};
 
-use super::{HandoverSheet, TyreEntry};
+use super::HandoverSheet;
 use crate::key::joined;
 use crate::sheets::torque::TorqueFindings;
 use crate::sheets::vehicle::VehicleFindings;
-use crate::{All, BookError, Date, Found, Lack};
+use crate::{All, Found, Lack};
 
 /// Puts the results of the sheet in.
 pub(super) fn show(
@@ -28,9 +28,6 @@ pub(super) fn show(
         .map(|(ahead, behind)| trade::toe_in(ahead, behind));
     found.headline("handover/toe", Kind::Thickness, &toe);
     brakes(found, sheet);
-    for tyre in &sheet.tyres {
-        age(found, tyre, sheet.handed_on.ask().copied());
-    }
 }
 
 /// The whole as weighed, what that is more than before, and each axle's share of its limit.
@@ -106,28 +103,4 @@ fn brakes(found: &mut Found, sheet: &HandoverSheet) {
     found.headline("handover/brake_efficiency", Kind::Percent, &service);
     let parking = efficiency(sheet.parking.ask().cloned());
     found.show("handover/parking_efficiency", Kind::Percent, &parking);
-}
-
-/// The whole years and tenths from the week of the code to the day of handing over. A code that no tyre carries stands as an error.
-fn age(found: &mut Found, tyre: &TyreEntry, day: Result<Date, Lack>) {
-    let Some(text) = tyre.code.value() else {
-        return;
-    };
-    let years = match trade::DateCode::read(text) {
-        Ok(code) => day.map(|day| {
-            let made = Date::of_tyre_week(code.year, code.week);
-            let days = made.map_or(f64::NAN, |made| (day.number() - made.number()) as f64);
-            Ratio::exact((days / 36.525).floor() / 10.0)
-        }),
-        Err(error) => {
-            let key = tyre.code.key().clone();
-            found.errors.push((key.clone(), BookError::Trade(error)));
-            Err(Lack::Entry(key))
-        }
-    };
-    found.show(
-        joined(&["handover/tyre_age", tyre.id()]),
-        Kind::Ratio,
-        &years,
-    );
 }

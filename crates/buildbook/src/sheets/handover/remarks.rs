@@ -55,7 +55,7 @@ pub(super) fn remark(
     weights(found, sheet, vehicle);
     toe(found, sheet);
     brakes(found, sheet);
-    tyres(found, sheet);
+    treads(found, sheet);
     if found.begun && sheet.handed_on.is_blank() {
         found.remark(Remark::new(Rank::Remark, "no_day").at(sheet.handed_on.key().clone()));
     }
@@ -141,24 +141,8 @@ fn brakes(found: &mut Found, sheet: &HandoverSheet) {
     }
 }
 
-/// Tyres by age and tread. Six and ten years: common practice, no source.
-fn tyres(found: &mut Found, sheet: &HandoverSheet) {
+fn treads(found: &mut Found, sheet: &HandoverSheet) {
     for tyre in &sheet.tyres {
-        let key = tyre.code.key().clone();
-        let age = found
-            .figure(&joined(&["handover/tyre_age", tyre.id()]))
-            .cloned();
-        if let Some(age) = age {
-            let fact = match age.value() {
-                years if years < 0.0 => Some((Rank::Warning, "tyre_of_the_future")),
-                years if years >= 10.0 => Some((Rank::Warning, "tyre_too_old")),
-                years if years >= 6.0 => Some((Rank::Caution, "tyre_old")),
-                _ => None,
-            };
-            if let Some((rank, fact)) = fact {
-                found.remark(Remark::new(rank, fact).at(key).with(age));
-            }
-        }
         if let Some(tread) = tyre.tread.value()
             && tread.value() < LEAST_TREAD
         {

@@ -104,6 +104,42 @@ fn a_day_that_does_not_exist_and_a_distance_below_nought_are_errors_at_their_fie
 }
 
 #[test]
+fn a_code_of_three_figures_asks_for_its_decade_and_a_tyre_is_as_old_as_on_the_day_it_was_read() {
+    let read = |more: &[(&str, &str)]| {
+        let tyre = [
+            ("handover/tyres/1/code", "439"),
+            ("handover/handed_on", "2026-06-06"),
+        ];
+        found(&[&tyre[..], more].concat())
+    };
+    let said = |findings: &Findings, fact: &str| {
+        let mut remarks = findings.handover.found.remarks.iter();
+        remarks.any(|remark| remark.fact == fact)
+    };
+    let open = read(&[]);
+    assert!(said(&open, "tyre_decade"));
+    assert_eq!(open.handover.tyres[0].age, None);
+    // Whichever decade it was, it is too old.
+    assert!(said(&open, "tyre_too_old"));
+    let closed = read(&[("handover/tyres/1/decade", "1990")]);
+    assert!(!said(&closed, "tyre_decade"));
+    let tyre = &closed.handover.tyres[0];
+    // The 43rd week of 1999 began on Sunday 24 October, 1999 having begun on a Friday.
+    assert_eq!((tyre.age, tyre.read_on), (Some((26, 7)), day(2026, 6, 6)));
+    let earlier = read(&[
+        ("handover/tyres/1/decade", "1990"),
+        ("handover/tyres/1/read_on", "2026-04-23"),
+    ]);
+    assert_eq!(earlier.handover.tyres[0].age, Some((26, 5)));
+    let future = read(&[
+        ("handover/tyres/1/code", "2327"),
+        ("handover/tyres/1/decade", "1980"),
+    ]);
+    assert!(said(&future, "tyre_of_the_future") && !said(&future, "tyre_decade"));
+    assert_eq!(future.handover.tyres[0].age, None);
+}
+
+#[test]
 fn what_is_measured_beyond_its_limit_is_warned_of_where_it_was_entered() {
     let findings = found(&[
         ("vehicle/front_limit", "1000 kg"),

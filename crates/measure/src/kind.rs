@@ -70,6 +70,8 @@ pub enum Kind {
     Days,
     /// A density.
     Density,
+    /// A density of air, a thousandth of that of a liquid.
+    AirDensity,
     /// Mass of one substance in a volume, such as solvent.
     Concentration,
     /// A ratio: teeth to teeth, turns to turns.

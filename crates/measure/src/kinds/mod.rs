@@ -274,6 +274,17 @@ pub(crate) static KINDS: &[Row] = &[
         examples: ["1.2 kg/L", "12 lb/imp gal", "10 lb/US gal"],
     },
     Row {
+        kind: Kind::AirDensity,
+        name: "density of air",
+        units: DENSITIES,
+        shown: [
+            &unit::KILOGRAM_PER_CUBIC_METRE,
+            &unit::POUND_PER_CUBIC_FOOT,
+            &unit::POUND_PER_CUBIC_FOOT,
+        ],
+        examples: ["1.2 kg/m³", "0.075 lb/ft³", "0.075 lb/ft³"],
+    },
+    Row {
         kind: Kind::Concentration,
         name: "concentration",
         units: DENSITIES,

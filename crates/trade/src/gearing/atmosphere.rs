@@ -83,7 +83,7 @@ pub fn air_density(pressure: &Pressure, temperature: &Temperature) -> Density {
     Density::tabled("density of dry air", &[pressure, temperature], |x| {
         x[0] / (GAS_CONSTANT * x[1])
     })
-    .of_kind(Kind::Density)
+    .of_kind(Kind::AirDensity)
     .cited(&sources::ATMOSPHERE)
     .called("ρ")
 }

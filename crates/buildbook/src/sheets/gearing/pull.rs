@@ -266,7 +266,7 @@ impl Pulling {
     }
 
     fn show_engine(&self, found: &mut Found) {
-        found.show("gearing/air_density", Kind::Density, &self.air);
+        found.show("gearing/air_density", Kind::AirDensity, &self.air);
         found.show("gearing/air_factor", Kind::Percent, &self.air_factor);
         let at = |n: &Result<Rotation, Lack>| {
             (self.sheet.stroke.clone(), n.clone())

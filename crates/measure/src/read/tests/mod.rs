@@ -222,6 +222,7 @@ fn the_other_quantities_are_read_as_the_trade_writes_them() {
         (Kind::SpreadingRate, "9 m2/l", 9000.0),
         (Kind::TurnsPerDistance, "640 turns/km", 0.64),
         (Kind::Density, "1.2 kg/L", 1200.0),
+        (Kind::AirDensity, "1.2", 1.2),
         (Kind::Concentration, "420", 420.0),
         (Kind::Flow, "10 cfm", 10.0 * 0.3048f64.powi(3) / 60.0),
     ] {

@@ -3,7 +3,7 @@
 mod files;
 pub mod paper;
 
-pub use files::{day_and_time, file_bytes, hand_out, megabytes, to_clipboard};
+pub use files::{can_share, day_and_time, file_bytes, hand_out, megabytes, share, to_clipboard};
 
 use crate::settings::{Look, Settings, Thumb};
 use crate::state::CallTo;
@@ -60,10 +60,14 @@ pub fn language() -> String {
         .unwrap_or_default()
 }
 
-/// Whether fingers are the pointer.
+/// Whether fingers are the pointer, on a screen that has room for keys beside or below an entry.
 pub fn touched() -> bool {
     web_sys::window()
-        .and_then(|w| w.match_media("(pointer: coarse)").ok().flatten())
+        .and_then(|w| {
+            w.match_media("(pointer: coarse) and (min-height: 521px)")
+                .ok()
+                .flatten()
+        })
         .is_some_and(|query| query.matches())
 }
 

@@ -6,6 +6,14 @@
   const program = document.currentScript.dataset.program;
   const fromFile = location.protocol === "file:";
 
+  // What the system prefers, beside the look that may be chosen: before anything is seen, so that no page flashes.
+  const dark = window.matchMedia("(prefers-color-scheme: dark)");
+  const prefer = () => {
+    page.dataset.system = dark.matches ? "dark" : "light";
+  };
+  dark.addEventListener("change", prefer);
+  prefer();
+
   // The only two scripts that are ever loaded from here.
   const allowed = (name) => {
     if (name !== "sw.js" && name !== "from-file.js") throw new TypeError(name);

@@ -3,7 +3,9 @@
 use std::time::Duration;
 
 use fantoccini::Locator;
-use fantoccini::actions::{Actions, InputSource, PointerAction, TouchActions};
+use fantoccini::actions::{
+    Actions, InputSource, KeyAction, KeyActions, PointerAction, TouchActions,
+};
 use serde_json::json;
 
 use crate::{Journey, Outcome, scripts};
@@ -98,6 +100,21 @@ impl Journey {
         Err(format!(
             "`{selector}` was tapped and did not take the cursor"
         ))
+    }
+
+    /// Presses the key that moves the cursor on.
+    ///
+    /// # Errors
+    /// When the browser does not take it.
+    pub async fn press_tab(&self) -> Outcome {
+        let keys = KeyActions::new("keys".into())
+            .then(KeyAction::Down { value: '\u{e004}' })
+            .then(KeyAction::Up { value: '\u{e004}' });
+        self.client
+            .perform_actions(Actions::from(keys))
+            .await
+            .map_err(|error| format!("tab: {error}"))?;
+        self.drawn().await
     }
 
     /// Chooses from a list, or ticks (`"true"`) or unticks (`"false"`) a box. Counts as one entry.

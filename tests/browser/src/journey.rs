@@ -172,14 +172,18 @@ impl Journey {
         .await
     }
 
-    /// Makes the device prefer something: `("prefers-color-scheme", "dark")`.
+    /// Makes the device prefer something, and nothing else: `[("prefers-color-scheme", "dark")]`.
     ///
     /// # Errors
     /// When the browser refuses.
-    pub async fn prefer(&self, feature: &str, value: &str) -> Outcome {
+    pub async fn prefer(&self, wishes: &[(&str, &str)]) -> Outcome {
+        let features: Vec<Value> = wishes
+            .iter()
+            .map(|(name, value)| json!({ "name": name, "value": value }))
+            .collect();
         self.developer(
             "Emulation.setEmulatedMedia",
-            json!({ "features": [{ "name": feature, "value": value }] }),
+            json!({ "features": features }),
         )
         .await
     }

@@ -122,7 +122,7 @@ async fn perform(journey: &Journey, wish: &Wish) -> Outcome {
                 std::fs::write(file, pdf)
                     .map_err(|error| format!("{}: {error}", file.display()))?;
             }
-            Deed::Prefer(feature, value) => journey.prefer(feature, value).await?,
+            Deed::Prefer(feature, value) => journey.prefer(&[(feature, value)]).await?,
         }
     }
     Ok(())

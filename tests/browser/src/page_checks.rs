@@ -20,10 +20,7 @@ impl Journey {
     /// # Errors
     /// What is wrong with the page, all of it.
     pub async fn page_is_sound(&self) -> Outcome {
-        let mut wrong = Vec::new();
-        if let Some(over) = self.ask(scripts::OVERFLOW, vec![]).await?.as_str() {
-            wrong.push(format!("reaches {over}"));
-        }
+        let mut wrong = self.sticks_out_or_meets().await?;
         for (script, arguments, what) in [
             (
                 scripts::SMALL_TARGETS,
@@ -50,6 +47,21 @@ impl Journey {
                 wrong.join("\n      ")
             ))
         }
+    }
+
+    /// What reaches beyond the screen sideways, and words that are cut or meet other words.
+    ///
+    /// # Errors
+    /// When the page does not answer.
+    pub async fn sticks_out_or_meets(&self) -> Outcome<Vec<String>> {
+        let over = self.ask(scripts::OVERFLOW, vec![]).await?;
+        let mut wrong: Vec<String> = over
+            .as_str()
+            .map(|over| format!("reaches {over}"))
+            .into_iter()
+            .collect();
+        wrong.extend(texts(&self.ask(scripts::WORDS_THAT_MEET, vec![]).await?));
+        Ok(wrong)
     }
 
     /// What axe-core finds against WCAG 2.2, levels A and AA.

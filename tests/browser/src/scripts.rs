@@ -136,3 +136,42 @@ axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag2
   (error) => done(["axe-core: " + error]),
 );
 "#;
+
+/// Words of the page itself that meet other words, or are cut by what holds them or by the key that they stand on. Drawings place
+/// their words themselves and are left out.
+pub(crate) const WORDS_THAT_MEET: &str = r#"
+const found = [], said = [];
+// What keeps its place while the page moves lies over what moves.
+const own = (e) => {
+  for (let up = e; up; up = up.parentElement) if (["fixed", "sticky"].includes(getComputedStyle(up).position)) return up;
+  return document.body;
+};
+const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+while (walk.nextNode()) {
+  const text = walk.currentNode, parent = text.parentElement;
+  if (!text.data.trim() || !parent.checkVisibility() || parent.closest(".unseen, svg, math, script, .line .row-label")) continue;
+  const range = document.createRange();
+  range.selectNodeContents(text);
+  for (const box of range.getClientRects()) if (box.width > 1 && box.height > 1) said.push({ box, text, parent, own: own(parent) });
+}
+const words = (one) => "`" + one.text.data.trim().slice(0, 30) + "`";
+said.forEach((one, at) => {
+  for (const other of said.slice(at + 1)) {
+    if (one.text === other.text || one.own !== other.own) continue;
+    const across = Math.min(one.box.right, other.box.right) - Math.max(one.box.left, other.box.left);
+    const down = Math.min(one.box.bottom, other.box.bottom) - Math.max(one.box.top, other.box.top);
+    if (across > 3 && down > Math.min(one.box.height, other.box.height) * 0.35) found.push(`${words(one)} meets ${words(other)}`);
+  }
+  const key = one.parent.closest("button, a.key, a.question, a.drawer-key, a.rail-key");
+  const edge = key?.getBoundingClientRect();
+  if (edge && (one.box.right > edge.right + 1 || one.box.left < edge.left - 1 || one.box.bottom > edge.bottom + 3)) found.push(`${words(one)} reaches out of its key`);
+  for (let held = one.parent; held && held !== document.body; held = held.parentElement) {
+    const way = getComputedStyle(held).overflowX;
+    if (way === "visible") continue;
+    const box = held.getBoundingClientRect();
+    if (way !== "auto" && way !== "scroll" && (one.box.right > box.right + 2 || one.box.left < box.left - 2)) found.push(`${words(one)} is cut`);
+    break;
+  }
+});
+return [...new Set(found)];
+"#;

@@ -54,18 +54,54 @@ pub fn file_bytes(
     });
 }
 
+/// The browser's navigator as a plain object: not every browser has all of it.
+fn navigator() -> JsValue {
+    web_sys::window().map_or(JsValue::UNDEFINED, |window| window.navigator().into())
+}
+
+fn ability(owner: &JsValue, name: &str) -> Result<Function, JsValue> {
+    Reflect::get(owner, &name.into())?.dyn_into()
+}
+
+/// Calls what promises something, and tells whether it was kept, or else why not.
+fn promised(
+    owner: &JsValue,
+    name: &str,
+    what: &JsValue,
+    then: impl FnOnce(Result<JsValue, JsValue>) + 'static,
+) {
+    let asked =
+        ability(owner, name).and_then(|call| call.call1(owner, what)?.dyn_into::<Promise>());
+    match asked {
+        Ok(promise) => spawn_local(async move { then(JsFuture::from(promise).await) }),
+        Err(why) => then(Err(why)),
+    }
+}
+
 /// Puts a text on the clipboard and tells whether it is there.
 pub fn to_clipboard(text: &str, then: impl FnOnce(bool) + 'static) {
-    let asked = || -> Result<Promise, JsValue> {
-        let navigator = web_sys::window().ok_or(JsValue::UNDEFINED)?.navigator();
-        let clipboard = Reflect::get(&navigator, &"clipboard".into())?;
-        let write: Function = Reflect::get(&clipboard, &"writeText".into())?.dyn_into()?;
-        write.call1(&clipboard, &text.into())?.dyn_into()
-    };
-    match asked() {
-        Ok(promise) => spawn_local(async move { then(JsFuture::from(promise).await.is_ok()) }),
-        Err(_) => then(false),
-    }
+    let clipboard = Reflect::get(&navigator(), &"clipboard".into()).unwrap_or_default();
+    promised(&clipboard, "writeText", &text.into(), move |done| {
+        then(done.is_ok());
+    });
+}
+
+/// Whether the browser can hand a link to another program.
+pub fn can_share() -> bool {
+    ability(&navigator(), "share").is_ok()
+}
+
+/// Hands a link with its name to the program that the user chooses, and tells whether the browser did. Who thinks better of it was
+/// served as well. Bound by hand: web-sys keeps the call behind an unstable flag.
+pub fn share(title: &str, address: &str, then: impl FnOnce(bool) + 'static) {
+    let what = Object::new();
+    // A plain object takes any member.
+    let _ = Reflect::set(&what, &"title".into(), &title.into());
+    let _ = Reflect::set(&what, &"url".into(), &address.into());
+    promised(&navigator(), "share", &what, move |done| {
+        let name = |why: JsValue| Reflect::get(&why, &"name".into()).ok()?.as_string();
+        then(done.map_or_else(|why| name(why).as_deref() == Some("AbortError"), |_| true));
+    });
 }
 
 /// A day with its time, as the language writes it.

@@ -80,6 +80,18 @@ pub struct Plate {
     pub draw: fn(&State, &Paper) -> Option<Drawing>,
 }
 
+impl Plate {
+    /// How high the drawing is at a width: in its shape, and at least as high as what it has to name.
+    pub fn height(&self, state: &State, width: f64) -> f64 {
+        let usual = (width * self.shape).clamp(220.0, 520.0).round();
+        match self.id {
+            "paint/elevations" => usual.max(paint::least_height(state, width)),
+            "paint/films" => usual.max(paint::films_height(state)),
+            _ => usual,
+        }
+    }
+}
+
 impl PartialEq for Plate {
     fn eq(&self, other: &Self) -> bool {
         self.id == other.id

@@ -217,6 +217,20 @@ fn drawn(view: &View<'_>, at: Point, scale: f64) -> Html {
     }
 }
 
+/// How high the drawing of the views is at the least, so that each keeps some height: few stand in a row on a phone, where
+/// the page is scrolled anyway; beside the entries all of it is to be seen at once.
+pub fn least_height(state: &State, width: f64) -> f64 {
+    const NARROW: f64 = 480.0;
+    const ROW: f64 = 96.0;
+    let (in_a_row, most) = if width < NARROW {
+        (2, f64::MAX)
+    } else {
+        (3, 520.0)
+    };
+    let views = state.findings.paint.elevations.len();
+    (views.div_ceil(in_a_row) as f64 * ROW + BAR + GAP).min(most)
+}
+
 /// A bar of a round length.
 fn scale_bar(paper: &Paper, scale: f64) -> Html {
     let metres = [5.0, 2.0, 1.0, 0.5, 0.2, 0.1];
@@ -261,6 +275,13 @@ struct Film<'a> {
     system: &'a str,
     film: &'a Figure,
     band: [f64; 2],
+}
+
+/// How high the films stand at the least: each has a line of text and a bar.
+pub fn films_height(state: &State) -> f64 {
+    const LEAST_PITCH: f64 = 44.0;
+    let films = state.findings.paint.layers.len() as f64;
+    (films * LEAST_PITCH + 2.0 * GAP).min(900.0)
 }
 
 fn films(state: &State, paper: &Paper) -> Option<Drawing> {

@@ -1,6 +1,6 @@
 //! The vehicle from the side: wheelbase, length, height, and where its weight stands.
 
-use super::parts::{Fill, Line, area, circle, dimension, line, outline};
+use super::parts::{Fill, Lean, Line, area, circle, dimension, line, outline, text_on, text_width};
 use super::{Drawing, Fit, Paper, Plate, Point, Span, Table};
 use crate::shown::written;
 use crate::state::State;
@@ -15,6 +15,9 @@ pub static SIDE: Plate = Plate {
     shape: 0.62,
     draw: side,
 };
+
+/// A phone's width: less than this is too narrow for text beside the vehicle.
+const NARROW: f64 = 480.0;
 
 /// The lengths that the drawing needs, in metres; what is missing is drawn in proportion and bears no dimension.
 struct Sizes {
@@ -92,17 +95,27 @@ fn marks(state: &State, sizes: &Sizes, paper: &Paper) -> Html {
     let front = -overhang * 0.36;
     let rear = front + sizes.length;
     let wheel = (sizes.wheelbase * 0.135).min(sizes.height * 0.24);
+    let label = |given: &Given<Length>| {
+        given
+            .value()
+            .map(|length| said(&length.figure(Kind::Length), paper))
+    };
+    let tall = label(&sheet.height);
+    // The height stands behind the tail; where that takes too much of the paper, above it.
+    let narrow = paper.width < NARROW;
+    let room = match &tall {
+        None => 0.0,
+        Some(_) if narrow => 12.0,
+        Some(said) => text_width(said) + 12.0,
+    };
     let fit = Fit::new(
-        paper,
+        &Paper {
+            width: paper.width - room,
+            ..paper.clone()
+        },
         Span {
             lowest: front,
-            // Room for the height and its dimension behind the tail.
-            highest: rear
-                + if sheet.height.value().is_some() {
-                    sizes.length * 0.36
-                } else {
-                    0.0
-                },
+            highest: rear,
         },
         Span {
             lowest: -sizes.height * 0.30,
@@ -129,11 +142,6 @@ fn marks(state: &State, sizes: &Sizes, paper: &Paper) -> Html {
         (rear, bed_top),
         (rear, floor),
     ]);
-    let label = |given: &Given<Length>| {
-        given
-            .value()
-            .map(|length| said(&length.figure(Kind::Length), paper))
-    };
     let wheels = [0.0, sizes.wheelbase].map(|x| {
         let centre = at(x, wheel);
         html! {
@@ -153,7 +161,20 @@ fn marks(state: &State, sizes: &Sizes, paper: &Paper) -> Html {
             { label(&sheet.wheelbase).map(|said| dimension(at(0.0, 0.0), at(sizes.wheelbase, 0.0), -30.0, &said)).unwrap_or_default() }
             { label(&sheet.length).map(|said| dimension(at(front, 0.0), at(rear, 0.0), -62.0, &said)).unwrap_or_default() }
             { label(&sheet.bed_length).map(|said| dimension(at(bed_front, bed_top), at(rear, bed_top), 30.0, &said)).unwrap_or_default() }
-            { label(&sheet.height).map(|said| dimension(at(rear, 0.0), at(rear, sizes.height), -18.0, &said)).unwrap_or_default() }
+            { tall.map(|said| high(at(rear, 0.0), at(rear, sizes.height), &said, narrow)).unwrap_or_default() }
+        </>
+    }
+}
+
+/// The height, behind the tail: what it is stands beside its dimension, or above it.
+fn high(foot: Point, top: Point, said: &str, narrow: bool) -> Html {
+    if !narrow {
+        return dimension(foot, top, -18.0, said);
+    }
+    html! {
+        <>
+            { dimension(foot, top, -18.0, "") }
+            { text_on((top.0 + 22.0, top.1 - 10.0), Lean::End, said) }
         </>
     }
 }

@@ -6,9 +6,9 @@ use crate::drawings::qr_drawing;
 use crate::link;
 use crate::route::{Route, WHOLE_BOOK};
 use crate::storage::keeper;
-use crate::words::{self, Tongue, books, filled, frame};
+use crate::words::{self, Phrase, Tongue, books, filled, frame};
 use buildbook::link::SAFE_LENGTH;
-use buildbook::{SHEETS, qr_code};
+use buildbook::{Book, SHEETS, qr_code};
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -30,7 +30,7 @@ pub fn Send(props: &SendProps) -> Html {
         return html! {};
     };
     let address = link::address(&book, what, &desk.state().findings);
-    let copied = html! { <CopyLink address={address.clone()} /> };
+    let copied = html! { <PassOn name={name_of(&book, what, tongue)} address={address.clone()} /> };
     let id = Rc::clone(book.id());
     let file = Callback::from(move |_: MouseEvent| {
         if let Some(Ok((name, text))) = keeper().map(|keeper| keeper.file_copy(&id)) {
@@ -89,27 +89,54 @@ fn code(address: &str, tongue: Tongue) -> Html {
     }
 }
 
+/// What is sent, by name: the book, and the sheet where it is one.
+fn name_of(book: &Book, what: &'static str, tongue: Tongue) -> String {
+    let sheet = words::subject(what).map(|words| tongue.say(words.name));
+    let name = Some(book.name()).filter(|name| !name.is_empty());
+    let parts = [Some(tongue.say(frame::RECKONER)), name, sheet];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(" · ")
+}
+
 #[derive(Properties, PartialEq)]
-struct CopyLinkProps {
+struct PassOnProps {
+    name: String,
     address: String,
 }
 
-/// Puts the link on the clipboard, and says whether it is there.
+/// Puts the link on the clipboard or hands it to another program, and says what came of it.
 #[component]
-fn CopyLink(props: &CopyLinkProps) -> Html {
+fn PassOn(props: &PassOnProps) -> Html {
     let tongue = use_settings().tongue;
-    let done = use_state(|| None::<bool>);
+    let said = use_state(|| None::<Phrase>);
     let copy = {
-        let (done, address) = (done.clone(), props.address.clone());
+        let (said, address) = (said.setter(), props.address.clone());
         Callback::from(move |_: MouseEvent| {
-            let done = done.setter();
-            browser::to_clipboard(&address, move |copied| done.set(Some(copied)));
+            let said = said.clone();
+            browser::to_clipboard(&address, move |copied| {
+                said.set(Some(if copied {
+                    books::COPIED_LINK
+                } else {
+                    books::NOT_COPIED
+                }));
+            });
+        })
+    };
+    let share = {
+        let (said, name, address) = (said.setter(), props.name.clone(), props.address.clone());
+        Callback::from(move |_: MouseEvent| {
+            let said = said.clone();
+            browser::share(&name, &address, move |shared| {
+                said.set((!shared).then_some(books::NOT_SHARED));
+            });
         })
     };
     html! {
         <>
             <button type="button" class="key main" data-do="copy-link" onclick={copy}>{ tongue.say(books::COPY_LINK) }</button>
-            <span role="status">{ done.map(|copied| tongue.say(if copied { books::COPIED_LINK } else { books::NOT_COPIED })).unwrap_or_default() }</span>
+            if browser::can_share() {
+                <button type="button" class="key" data-do="share-link" onclick={share}>{ tongue.say(books::SHARE) }</button>
+            }
+            <span role="status">{ said.map(|said| tongue.say(said)).unwrap_or_default() }</span>
         </>
     }
 }

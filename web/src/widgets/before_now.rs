@@ -184,7 +184,7 @@ pub fn BeforeNowTable(props: &BeforeNowProps) -> Html {
             <div class="panel-head">
                 <h2 class="ruled" id={format!("before-{sheet}")}>{ tongue.say(frame::BEFORE_AND_NOW) }</h2>
             </div>
-            if let Some(rows) = &rows { { table(rows, tongue) } } else { <p class="muted">{ tongue.say(frame::KEEP_AS_BEFORE_SAID) }</p> }
+            if let Some(rows) = &rows { { table(rows, sheet, tongue) } } else { <p class="muted">{ tongue.say(frame::KEEP_AS_BEFORE_SAID) }</p> }
             <div class="keys list-keys">
                 { key(&desk, "keep-before", frame::KEEP_AS_BEFORE, Action::KeepBefore(sheet.into()), tongue) }
                 if rows.is_some() {
@@ -206,7 +206,7 @@ fn key(desk: &Desk, name: &'static str, said: Phrase, action: Action, tongue: To
     }
 }
 
-fn table(rows: &[Compared], tongue: Tongue) -> Html {
+fn table(rows: &[Compared], sheet: &str, tongue: Tongue) -> Html {
     let body = rows.iter().map(|row| {
         html! {
             <tr key={row.id.to_string()} data-before-now={row.id.to_string()}>
@@ -218,7 +218,7 @@ fn table(rows: &[Compared], tongue: Tongue) -> Html {
         }
     });
     html! {
-        <div class="table-hold" tabindex="0">
+        <div class="table-hold" tabindex="0" role="group" aria-labelledby={format!("before-{sheet}")}>
             <table class="table">
                 <thead><tr>{ HEAD.into_iter().map(|said| html! { <th scope="col">{ tongue.say(said) }</th> }).collect::<Html>() }</tr></thead>
                 <tbody>{ body.collect::<Html>() }</tbody>

@@ -35,7 +35,7 @@ pub fn DrawingFrame(props: &DrawingFrameProps) -> Html {
     let paper = Paper {
         near: *near,
         width,
-        height: (width * plate.shape).clamp(220.0, 520.0).round(),
+        height: use_slice(move |state| plate.height(state, width)).unwrap_or(width * plate.shape),
         manner: settings.manner(),
         tongue: settings.tongue,
     };

@@ -14,6 +14,10 @@ use yew::prelude::*;
 /// How long a hand rests before an error is spoken of.
 const REST: u32 = 900;
 
+/// A text of more letters is not seen whole in a field: on a tablet, and on a phone.
+const LONG: usize = 40;
+const LONG_ON_PHONE: usize = 26;
+
 /// How long the keypad stays after the cursor has left: longer than a press takes.
 const LINGER: u32 = 280;
 
@@ -81,11 +85,13 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
         (None, false, _) => "entered",
     };
     let chosen_from = found.choices.is_some();
-    let wide = found.choices.is_some_and(|(count, letters)| {
-        // The mark of an assumption takes room beside the keys.
-        let most = if standing == "assumed" { 14 } else { 22 };
-        count > 3 || letters > most
-    });
+    let words = matches!(field.form, Form::Text);
+    let wide = words
+        || found.choices.is_some_and(|(count, letters)| {
+            // The mark of an assumption takes room beside the keys.
+            let most = if standing == "assumed" { 14 } else { 22 };
+            count > 3 || letters > most
+        });
     let id = id_of(&key);
     html! {
         <div class={classes!("row", wide.then_some("wide"))} data-standing={standing}>
@@ -99,9 +105,9 @@ pub fn EntryRow(props: &EntryRowProps) -> Html {
                 } else {
                     <TextField at={props.at.clone()} text={text_of(&found)} placeholder={found.tail.placeholder.clone()}
                         invalid={told.is_some()} read_only={found.read_only} />
-                    // A field shows one line of a long text; paper shows all of it.
-                    if matches!(field.form, Form::Text) {
-                        <span class="only-print words-said">{ text_of(&found) }</span>
+                    // A field shows one line of a long text: below it, and on paper, stands all of it.
+                    if words {
+                        <span class={classes!("only-print", "words-said", long(&found))} aria-hidden="true">{ text_of(&found) }</span>
                     }
                     { tail(field, &found.tail, blank, tongue.say(frame::ASSUMED)) }
                 }
@@ -135,6 +141,14 @@ fn text_of(found: &Slice) -> AttrValue {
         .map_or_else(AttrValue::default, |entry| {
             AttrValue::from(entry.text.to_string())
         })
+}
+
+fn long(found: &Slice) -> Option<&'static str> {
+    match text_of(found).chars().take(LONG + 1).count() {
+        letters if letters > LONG => Some("long"),
+        letters if letters > LONG_ON_PHONE => Some("longish"),
+        _ => None,
+    }
 }
 
 /// The id of a key's field on the page.

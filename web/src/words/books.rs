@@ -52,6 +52,8 @@ pub const SEND_SAID: Phrase = same(
 );
 pub const LINK: Phrase = same("Link");
 pub const COPY_LINK: Phrase = same("Copy the link");
+pub const SHARE: Phrase = same("Share");
+pub const NOT_SHARED: Phrase = same("The browser does not share here. Copy the link instead.");
 pub const COPIED_LINK: Phrase = same("The link is on the clipboard.");
 pub const NOT_COPIED: Phrase =
     same("The browser does not let the page copy. Select the link and copy it.");

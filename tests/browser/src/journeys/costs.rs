@@ -5,11 +5,13 @@ use std::time::Duration;
 use serde_json::json;
 
 use super::cases;
+use super::whole_job::unfold;
 use crate::{Journey, Machine, Outcome};
 
 cases![
     costs_entered_by_hand_come_to_what_the_pencil_says,
     a_table_of_costs_comes_in_after_a_look_and_goes_by_undo,
+    a_line_priced_from_paint_follows_it_is_pinned_and_follows_it_again,
 ];
 
 /// The lines: what is entered at once, what stands behind "More", and choices there.
@@ -277,6 +279,54 @@ async fn a_table_of_costs_comes_in_after_a_look_and_goes_by_undo(machine: &Machi
         .await?;
     journey.tap("undo").await?;
     journey.expect("costs/left", "£100.00 exact").await?;
+    journey.end().await;
+    Ok(())
+}
+
+/// Another price for a tin, on the sheet that it comes from; then back to costs.
+async fn priced_at(journey: &Journey, price: &str) -> Outcome {
+    journey.open("#/paint").await?;
+    unfold(journey).await?;
+    journey
+        .enter("paint/products/1/tins/1/price", price)
+        .await?;
+    journey.open("#/costs").await
+}
+
+/// Three tins: 3 x 27.50 = 82.50, 3 x 27.60 = 82.80, 3 x 27.70 = 83.10.
+async fn a_line_priced_from_paint_follows_it_is_pinned_and_follows_it_again(
+    machine: &Machine,
+) -> Outcome {
+    const LINE: &str = "costs/priced/paint-tins-1-1";
+    let differs = "[data-remark=\"pinned_differs\"]";
+    let journey = Journey::begin(machine).await?;
+    journey.open("").await?;
+    journey.tap("example").await?;
+    journey.open("#/costs").await?;
+    journey.expect(LINE, "£82.50").await?;
+    priced_at(&journey, "27.60").await?;
+    journey.expect(LINE, "£82.80").await?;
+
+    journey.tap(&format!("pin {LINE}")).await?;
+    journey
+        .wait_for(&format!("[data-do=\"unpin {LINE}\"][aria-pressed=true]"))
+        .await?;
+    priced_at(&journey, "27.70").await?;
+    journey.expect(LINE, "£82.80").await?;
+    let said = journey.text(&format!("[data-row=\"{LINE}\"]")).await?;
+    if !(said.contains("pinned") && said.contains("3 × £27.70")) {
+        return Err(format!(
+            "a pinned line should say what its sheet says now: `{said}`"
+        ));
+    }
+    journey.wait_for(differs).await?;
+
+    journey.tap(&format!("unpin {LINE}")).await?;
+    journey.expect(LINE, "£83.10").await?;
+    journey.wait_gone(differs).await?;
+    // Undone, it is pinned as it was.
+    journey.tap("undo").await?;
+    journey.expect(LINE, "£82.80").await?;
     journey.end().await;
     Ok(())
 }

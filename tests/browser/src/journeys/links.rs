@@ -11,6 +11,7 @@ cases![
     a_link_of_one_sheet_is_short_and_comes_with_its_figures,
     a_broken_or_newer_link_says_so_and_changes_nothing,
     what_differs_is_taken_value_by_value,
+    a_link_is_shared_where_the_browser_offers_it,
 ];
 
 /// The link that the page of sending shows.
@@ -141,5 +142,54 @@ async fn what_differs_is_taken_value_by_value(machine: &Machine) -> Outcome {
         Ok(())
     } else {
         Err(format!("the book holds {wheelbase} and {length}"))
+    }
+}
+
+/// Stands in for the browser's own window that asks whom to share with: keeps what it is given, or refuses with an error's name.
+const SHARING: &str = r#"
+Object.defineProperty(navigator, "share", { configurable: true, value: (what) => {
+  window.given = { ...what };
+  return window.refusal ? Promise.reject(new DOMException("", window.refusal)) : Promise.resolve();
+} });
+window.refusal = arguments[0];
+"#;
+
+/// Shares the link of a sheet with a browser that answers so, and gives what the browser was given and what the page then says.
+async fn shared(journey: &Journey, refusal: &str) -> Outcome<(serde_json::Value, String)> {
+    journey.ask(SHARING, vec![json!(refusal)]).await?;
+    journey.open("#/").await?;
+    let link = link_of(journey, "paint").await?;
+    journey.tap("share-link").await?;
+    let given = "return { url: window.given?.url ?? null, title: window.given?.title ?? null };";
+    let given = journey.ask(given, Vec::new()).await?;
+    if given["url"] != json!(link) {
+        return Err(format!("the browser was given {given} to share"));
+    }
+    Ok((given, journey.text(".book-keys [role=status]").await?))
+}
+
+async fn a_link_is_shared_where_the_browser_offers_it(machine: &Machine) -> Outcome {
+    let journey = Journey::begin(machine).await?;
+    journey.open("").await?;
+    journey.tap("example").await?;
+    let offers = "return typeof navigator.share === 'function'";
+    let offers = journey.ask(offers, Vec::new()).await? == json!(true);
+    link_of(&journey, "paint").await?;
+    if journey.has("[data-do=\"share-link\"]").await? != offers {
+        return Err("the key to share does not follow what the browser offers".into());
+    }
+    let (given, said) = shared(&journey, "").await?;
+    let title = given["title"].as_str().unwrap_or_default();
+    if !(title.contains("Hop lorry") && title.ends_with("Paint") && said.is_empty()) {
+        return Err(format!("shared as `{title}`, and the page says `{said}`"));
+    }
+    // Thinking better of it is no fault; a browser that refuses is.
+    let (_, given_up) = shared(&journey, "AbortError").await?;
+    let (_, refused) = shared(&journey, "NotAllowedError").await?;
+    journey.reload().await?;
+    if given_up.is_empty() && refused.contains("Copy the link") {
+        Ok(())
+    } else {
+        Err(format!("given up: `{given_up}`; refused: `{refused}`"))
     }
 }

@@ -11,6 +11,7 @@ mod gearing;
 mod handover;
 mod keeping;
 mod links;
+mod looks;
 mod marking;
 mod opening;
 mod paint;
@@ -59,6 +60,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
         handover::CASES,
         keeping::CASES,
         links::CASES,
+        looks::CASES,
     ]
     .into_iter()
     .flatten()

@@ -72,7 +72,7 @@ pub(super) async fn everything(journey: &Journey) -> Outcome<Everything> {
 }
 
 /// Opens every row that is folded and what stands behind "More", rows within rows too.
-async fn unfold(journey: &Journey) -> Outcome {
+pub(super) async fn unfold(journey: &Journey) -> Outcome {
     let open = "const shut = [...document.querySelectorAll('main :is(.fold, .more)[aria-expanded=false]')]; \
                 shut.forEach((key) => key.click()); return shut.length;";
     for _ in 0..20 {
@@ -124,7 +124,7 @@ async fn the_whole_job_is_entered_by_hand_and_found_again_without_a_network(
 }
 
 /// The routes of all sheets, as the front page asks for them: none can be forgotten.
-async fn asked_sheets(journey: &Journey) -> Outcome<Vec<String>> {
+pub(super) async fn asked_sheets(journey: &Journey) -> Outcome<Vec<String>> {
     const ROUTES: &str = "return [...document.querySelectorAll('a.question')].map((key) => key.getAttribute('href'));";
     let routes: Vec<String> = serde_json::from_value(journey.ask(ROUTES, vec![]).await?)
         .map_err(|error| format!("the questions lead nowhere: {error}"))?;

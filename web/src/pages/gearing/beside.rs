@@ -123,7 +123,7 @@ pub fn BesideTable() -> Html {
         html! { <tr><th scope="row" class="nowrap">{ tongue.say(*phrase) }</th>{ cells.collect::<Html>() }</tr> }
     });
     html! {
-        <div class="table-hold" tabindex="0" role="region" aria-label={tongue.say(gearing::WIDE_TABLE)}>
+        <div class="table-hold" tabindex="0" role="group" aria-label={tongue.say(gearing::WIDE_TABLE)}>
             <table class="table" data-table="gearing/beside">
                 <thead><tr><td></td>{ sets.iter().map(|set| html! { <th scope="col">{ &set.name }</th> }).collect::<Html>() }</tr></thead>
                 <tbody>

@@ -53,7 +53,7 @@ pub fn GearTable() -> Html {
         return html! { <p class="muted">{ tongue.say(gearing::GEARS_FIRST) }</p> };
     }
     html! {
-        <div class="table-hold" tabindex="0" role="region" aria-label={tongue.say(gearing::WIDE_TABLE)}>
+        <div class="table-hold" tabindex="0" role="group" aria-label={tongue.say(gearing::WIDE_TABLE)}>
             <table class="table" data-table="gearing/by_gear">
                 <thead><tr><th scope="col">{ tongue.say(gearing::GEARS) }</th>{ head.collect::<Html>() }</tr></thead>
                 <tbody>{ rows.collect::<Html>() }</tbody>

@@ -70,7 +70,7 @@ pub fn Pairs(props: &PairsProps) -> Html {
     html! {
         <div class="pairs">
             <p class="muted">{ tongue.say(gearing::PAIRS_SAID) }</p>
-            <div class="table-hold" tabindex="0" role="region" aria-label={tongue.say(gearing::WIDE_TABLE)}>
+            <div class="table-hold" tabindex="0" role="group" aria-label={tongue.say(gearing::WIDE_TABLE)}>
                 <table class="table">
                     <thead><tr>{ heads.iter().map(|said| html! { <th scope="col">{ tongue.say(*said) }</th> }).collect::<Html>() }</tr></thead>
                     <tbody>{ rows.collect::<Html>() }</tbody>

@@ -107,7 +107,7 @@ pub fn LayerTable() -> Html {
         "limit",
     ];
     html! {
-        <div class="table-hold" tabindex="0" role="region" aria-label={words::group("paint/layers", tongue)}>
+        <div class="table-hold" tabindex="0" role="group" aria-label={words::group("paint/layers", tongue)}>
             <table class="table">{ head(tongue, &columns) }<tbody>{ by_system(&layers, 10, row) }</tbody></table>
         </div>
     }
@@ -252,7 +252,7 @@ pub fn BuyingTable() -> Html {
     };
     html! {
         <>
-        <div class="table-hold" tabindex="0" role="region" aria-label={words::group("paint/buying", tongue)}>
+        <div class="table-hold" tabindex="0" role="group" aria-label={words::group("paint/buying", tongue)}>
             <table class="table">
                 { head(tongue, &["product", "needed", "buy", "left_over", "cost"]) }
                 <tbody>{ rows.iter().map(row).collect::<Html>() }</tbody>
@@ -308,7 +308,7 @@ pub fn ClockTable() -> Html {
         }
     };
     html! {
-        <div class="table-hold" tabindex="0" role="region" aria-label={words::group("paint/clock", tongue)}>
+        <div class="table-hold" tabindex="0" role="group" aria-label={words::group("paint/clock", tongue)}>
             <table class="table">
                 { head(tongue, &["coat", "begins", "is_on", "next_from", "next_until"]) }
                 <tbody>{ by_system(&rows, 5, row) }</tbody>

@@ -35,7 +35,7 @@ fn head(cells: &[&str]) -> Html {
 /// A table that may be wider than the screen: it can be moved by the keys too.
 fn held(title: &'static str, head: Html, rows: Html) -> Html {
     html! {
-        <div class="table-hold" tabindex="0" role="region" aria-label={title}>
+        <div class="table-hold" tabindex="0" role="group" aria-label={title}>
             <table class="table">{ head }<tbody>{ rows }</tbody></table>
         </div>
     }

@@ -123,10 +123,10 @@ pub fn Which() -> Html {
         html! { <div class="keys list-keys">if found.kept { { across }{ add }{ remove } }</div> }
     });
     html! {
-        <section class="group" aria-label={tongue.say(said::WHICH)}>
-            <nav class="keys list-keys">{ tabs.collect::<Html>() }</nav>
+        <div class="group">
+            <nav class="keys list-keys" aria-label={tongue.say(said::WHICH)}>{ tabs.collect::<Html>() }</nav>
             { acts.unwrap_or_default() }
-        </section>
+        </div>
     }
 }
 

@@ -115,13 +115,21 @@ impl Kind {
         self.row().name
     }
 
-    /// Whether no instrument of a workshop reads it finer than a thousandth: a wrench, a spring balance, a gauge, a dynamometer. An exact
-    /// figure of such a kind that does not end is shown no finer either.
+    /// Whether no instrument of a workshop reads it finer than a thousandth: a wrench, a spring balance, a gauge, a dynamometer, a
+    /// measuring cup, a speedometer. An exact figure of such a kind that does not end is shown no finer either.
     #[must_use]
     pub fn read_to_a_thousandth(self) -> bool {
         matches!(
             self,
-            Self::Force | Self::Torque | Self::Energy | Self::Pressure | Self::Stress | Self::Power
+            Self::Force
+                | Self::Torque
+                | Self::Energy
+                | Self::Pressure
+                | Self::Stress
+                | Self::Power
+                | Self::Volume
+                | Self::SmallVolume
+                | Self::Speed
         )
     }
 

@@ -1,11 +1,12 @@
 //! The paint sheet's tables: layer by layer, the mixing table for the scale, the tins to buy, the coats on the clock.
 
-use crate::desk::{use_slice, use_tongue};
+use crate::desk::{use_settings, use_slice, use_tongue};
 use crate::state::State;
 use crate::widgets::{ResultFigure, ResultTable};
 use crate::words::{self, Tongue, paint as said, row_name};
 use buildbook::Key;
 use buildbook::sheets::paint::{LayerFound, ProductFound};
+use measure::Kind;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -79,36 +80,45 @@ fn cell(id: String) -> Html {
     html! { <td><ResultFigure {id} /></td> }
 }
 
+/// The columns of the table of layers: heading, result, and its kind where the unit stands in the heading, since nine columns of
+/// units would not fit a tablet.
+const COLUMNS: [(&str, &str, Option<Kind>); 9] = [
+    ("one_coat", "coat_litres", Some(Kind::Volume)),
+    ("in_all", "layer_litres", Some(Kind::Volume)),
+    ("wet", "wet", Some(Kind::Film)),
+    ("film", "whole_film", Some(Kind::Film)),
+    ("mixes", "mixes", None),
+    ("gun_fills", "gun_fills", None),
+    ("pot_life", "pot_life", None),
+    ("solvent", "solvent", Some(Kind::Concentration)),
+    ("limit", "solvent_limit", Some(Kind::Concentration)),
+];
+
 /// Litres, films, solvent and mixes of every layer.
 #[component]
 pub fn LayerTable() -> Html {
-    let tongue = use_tongue();
+    let settings = use_settings();
+    let (tongue, manner) = (settings.tongue, settings.manner());
     let layers = use_slice(all_named).unwrap_or_default();
     let row = |layer: &Named| {
-        let of = |what: &str| cell(format!("paint/{what}/{}", layer.place));
+        let cells = COLUMNS.iter().map(|(_, what, unit)| {
+            let id = format!("paint/{what}/{}", layer.place);
+            html! { <td class={classes!(unit.map(|_| "unit-above"))}><ResultFigure {id} /></td> }
+        });
         html! {
-            <tr key={layer.place.to_string()}>
-                <th scope="row">{ &layer.name }</th>
-                { of("coat_litres") }{ of("layer_litres") }{ of("wet") }{ of("whole_film") }
-                { of("mixes") }{ of("gun_fills") }{ of("pot_life") }{ of("solvent") }{ of("solvent_limit") }
-            </tr>
+            <tr key={layer.place.to_string()}><th scope="row">{ &layer.name }</th>{ for cells }</tr>
         }
     };
-    let columns = [
-        "layer",
-        "one_coat",
-        "in_all",
-        "wet",
-        "film",
-        "mixes",
-        "gun_fills",
-        "pot_life",
-        "solvent",
-        "limit",
-    ];
+    let heads = COLUMNS.iter().map(|(name, _, unit)| {
+        let unit = unit.map(|kind| format!(", {}", manner.unit(kind).symbol));
+        html! { <th scope="col" key={*name}>{ own(tongue, name) }{ unit }</th> }
+    });
     html! {
         <div class="table-hold" tabindex="0" role="group" aria-label={words::group("paint/layers", tongue)}>
-            <table class="table">{ head(tongue, &columns) }<tbody>{ by_system(&layers, 10, row) }</tbody></table>
+            <table class="table">
+                <thead><tr><th scope="col">{ own(tongue, "layer") }</th>{ for heads }</tr></thead>
+                <tbody>{ by_system(&layers, 10, row) }</tbody>
+            </table>
         </div>
     }
 }

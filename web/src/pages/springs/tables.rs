@@ -1,11 +1,12 @@
 //! The tables of one spring: both methods beside each other, the stress in each leaf, what the work does.
 
 use super::SPRINGS;
-use crate::desk::{use_slice, use_tongue};
+use crate::desk::{use_settings, use_slice, use_tongue};
 use crate::state::State;
 use crate::widgets::ResultFigure;
 use crate::words::{self, Phrase, frame, springs as said};
 use buildbook::Key;
+use measure::Kind;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -135,16 +136,22 @@ pub fn Stresses(props: &SpringProps) -> Html {
             (leaves, columns)
         })
     };
-    let tongue = use_tongue();
+    let settings = use_settings();
+    let tongue = settings.tongue;
     let Some((leaves, columns)) = known.filter(|(leaves, _)| !leaves.is_empty()) else {
         return html! {};
     };
+    // The unit of a whole column stands in its heading: six columns of it would not fit a tablet.
+    let unit = settings.manner().unit(Kind::Stress).symbol;
     let names: Vec<String> = columns
         .iter()
         .map(|at| {
             let (_, what, by) = COLUMNS[*at];
             match by {
-                Some(by) => format!("{}, {}", tongue.say(what), tongue.say(by).to_lowercase()),
+                Some(by) => {
+                    let by = tongue.say(by).to_lowercase();
+                    format!("{}, {by}, {unit}", tongue.say(what))
+                }
                 None => tongue.say(what).to_owned(),
             }
         })
@@ -155,7 +162,11 @@ pub fn Stresses(props: &SpringProps) -> Html {
         .chain(names.iter().map(String::as_str))
         .collect();
     let rows = leaves.iter().map(|(leaf, name)| {
-        let cells = columns.iter().map(|at| cell(COLUMNS[*at].0, &format!("{spring}/{leaf}")));
+        let cells = columns.iter().map(|at| {
+            let (result, _, by) = COLUMNS[*at];
+            let id = AttrValue::from(format!("springs/{result}/{spring}/{leaf}"));
+            html! { <td class={classes!("num", by.map(|_| "unit-above"))}><ResultFigure {id} /></td> }
+        });
         html! { <tr key={leaf.to_string()}><th scope="row">{ name }</th>{ cells.collect::<Html>() }</tr> }
     });
     let body = html! {

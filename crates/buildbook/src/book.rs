@@ -6,7 +6,7 @@ use std::rc::Rc;
 use crate::key::RANK;
 use measure::Currency;
 
-use crate::field::{always_a_row, choice, count, preset_rows, text};
+use crate::field::{Item, choice, count, list_of, text};
 use crate::{Change, Edit, Entry, Given, Key, sheet};
 
 /// The entries of one sheet.
@@ -261,39 +261,62 @@ impl Book {
     /// first one before that.
     #[must_use]
     pub fn rows(&self, list: &Key) -> Vec<Rc<str>> {
-        let preset = preset_rows(list);
-        let mut rows: Vec<(f64, u64, &str)> = Vec::new();
-        for (key, entry) in self.below(list) {
-            let mut parts = key.as_str()[list.as_str().len()..].split('/').skip(1);
-            let Some(id) = parts.next().filter(|id| !preset.contains(id)) else {
-                continue;
-            };
-            // The entries of a row come together, and so the last row is nearly always the one.
-            let known = rows.iter().rposition(|(_, _, known)| *known == id);
-            let row = known.unwrap_or_else(|| {
-                rows.push((rank(id, None), id.parse().unwrap_or(u64::MAX), id));
-                rows.len() - 1
-            });
-            if let (Some(RANK), None) = (parts.next(), parts.next()) {
-                rows[row].0 = rank(id, Some(entry));
-            }
-        }
-        if rows.is_empty() && always_a_row(list) {
-            return vec!["1".into()];
-        }
-        rows.sort_unstable_by(|a, b| {
-            a.0.total_cmp(&b.0)
-                .then(a.1.cmp(&b.1))
-                .then_with(|| a.2.cmp(b.2))
-        });
-        let own = rows.iter().map(|(_, _, id)| id);
-        preset.iter().chain(own).map(|id| Rc::from(*id)).collect()
+        let below = self.below(list);
+        let below = below
+            .filter_map(|(key, entry)| Some((key.as_str().get(list.as_str().len() + 1..)?, entry)));
+        let ids = match list_of(list) {
+            Some(item) => row_ids(below, item),
+            None => row_ids(below, &UNKNOWN),
+        };
+        ids.into_iter().map(Rc::from).collect()
     }
 
     /// A row's place among its neighbours.
     pub(crate) fn rank(&self, list: &Key, id: &str) -> f64 {
         rank(id, self.entry(list.under(id).under(RANK).as_str()))
     }
+}
+
+/// A list of a newer version.
+static UNKNOWN: Item = Item {
+    name: "",
+    field: None,
+    row: None,
+    always: false,
+    preset: &[],
+};
+
+/// The ids of a list's rows in their order, from what stands below it by the rest of its path.
+pub(crate) fn row_ids<'b>(
+    below: impl Iterator<Item = (&'b str, &'b Entry)>,
+    list: &Item,
+) -> Vec<&'b str> {
+    let mut rows: Vec<(f64, u64, &str)> = Vec::new();
+    for (rest, entry) in below {
+        let (id, field) = rest.split_once('/').unwrap_or((rest, ""));
+        if list.preset.contains(&id) {
+            continue;
+        }
+        // The entries of a row come together, and so the last row is nearly always the one.
+        let known = rows.iter().rposition(|(_, _, known)| *known == id);
+        let row = known.unwrap_or_else(|| {
+            rows.push((rank(id, None), id.parse().unwrap_or(u64::MAX), id));
+            rows.len() - 1
+        });
+        if field == RANK {
+            rows[row].0 = rank(id, Some(entry));
+        }
+    }
+    if rows.is_empty() && list.always {
+        return vec!["1"];
+    }
+    rows.sort_unstable_by(|a, b| {
+        a.0.total_cmp(&b.0)
+            .then(a.1.cmp(&b.1))
+            .then_with(|| a.2.cmp(b.2))
+    });
+    let own = rows.iter().map(|(_, _, id)| *id);
+    list.preset.iter().copied().chain(own).collect()
 }
 
 /// A row's place among its neighbours: as it is written, else as its id says.

@@ -51,7 +51,7 @@ macro_rules! sheet {
                 let row = Self {
                     $($field: {
                         let item = next();
-                        <$ty as $crate::Part>::read(reader, at.under(item.name), item)
+                        <$ty as $crate::Part>::read(reader, &at, item)
                     },)*
                     key: at,
                 };

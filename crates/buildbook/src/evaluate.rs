@@ -5,17 +5,17 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use crate::book::Entries;
-use crate::sheets::conversion::{self, ConversionFindings, ConversionSheet};
-use crate::sheets::costs::{self, CostsFindings, CostsSheet};
-use crate::sheets::final_drive::{self, FinalDriveFindings, FinalDriveSheet};
-use crate::sheets::gearing::{self, GearingFindings, GearingSheet};
-use crate::sheets::handover::{self, HandoverFindings, HandoverSheet};
-use crate::sheets::marking::{self, MarkingFindings, MarkingSheet};
-use crate::sheets::paint::{self, PaintFindings, PaintSheet};
-use crate::sheets::springs::{self, SpringsFindings, SpringsSheet};
-use crate::sheets::torque::{self, TorqueFindings, TorqueSheet};
-use crate::sheets::vehicle::{self, VehicleFindings, VehicleSheet};
-use crate::{Book, Finding, Found, Key, Sheet, SheetFindings};
+use crate::sheets::conversion::{self, ConversionFindings};
+use crate::sheets::costs::{self, CostsFindings};
+use crate::sheets::final_drive::{self, FinalDriveFindings};
+use crate::sheets::gearing::{self, GearingFindings};
+use crate::sheets::handover::{self, HandoverFindings};
+use crate::sheets::marking::{self, MarkingFindings};
+use crate::sheets::paint::{self, PaintFindings};
+use crate::sheets::springs::{self, SpringsFindings};
+use crate::sheets::torque::{self, TorqueFindings};
+use crate::sheets::vehicle::{self, VehicleFindings};
+use crate::{Book, Finding, Found, Key, Read, Sheet, SheetFindings};
 
 /// What every sheet finds.
 #[derive(Debug, Clone)]
@@ -40,7 +40,7 @@ pub struct Findings {
     pub costs: Rc<CostsFindings>,
     /// What is measured, checked and open at the end.
     pub handover: Rc<HandoverFindings>,
-    inputs: BTreeMap<&'static str, Vec<Input>>,
+    inputs: BTreeMap<&'static str, Inputs>,
 }
 
 /// The names of the sheets, in the order of the job.
@@ -57,20 +57,44 @@ pub const SHEETS: [&str; 10] = [
     "handover",
 ];
 
-/// Something a sheet's findings rest on; kept alive, so that its address is its own.
+/// What a sheet's findings rest on, kept alive so that addresses are their own.
 #[derive(Clone)]
-struct Input(Rc<dyn Any>);
+struct Inputs {
+    /// The entries of the book itself (its defaults version, its currency), of the sheet, and of the sheets that it reads, in that order.
+    entries: Vec<Rc<Entries>>,
+    /// The sheet as it was read from its own entries.
+    read: Rc<dyn Any>,
+}
 
-impl std::fmt::Debug for Input {
+impl std::fmt::Debug for Inputs {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "{:p}", Rc::as_ptr(&self.0))
+        let addresses = self.entries.iter().map(Rc::as_ptr);
+        f.debug_list().entries(addresses).finish()
     }
 }
 
-impl PartialEq for Input {
-    fn eq(&self, other: &Self) -> bool {
-        std::ptr::addr_eq(Rc::as_ptr(&self.0), Rc::as_ptr(&other.0))
+impl Inputs {
+    /// Whether the sheet's own entries are still these.
+    fn same_own(&self, entries: &[Rc<Entries>]) -> bool {
+        let mut pairs = self.entries.iter().zip(entries).take(2);
+        pairs.all(|(old, new)| Rc::ptr_eq(old, new))
     }
+
+    /// Whether all that the sheet reads of others is as it was.
+    fn same_others(&self, sheet: &str, entries: &[Rc<Entries>]) -> bool {
+        let pairs = self.entries.iter().zip(entries).skip(2);
+        let mut pairs = pairs.zip(reads(sheet));
+        pairs.all(|((old, new), other)| {
+            Rc::ptr_eq(old, new)
+                || reads_only(sheet, other).is_some_and(|fields| same_in(old, new, fields))
+        })
+    }
+}
+
+/// Whether two lots of entries are the same in these fields.
+fn same_in(old: &Entries, new: &Entries, fields: &[&str]) -> bool {
+    let read = |(key, _): &(&Key, _)| fields.contains(&key.field());
+    old.iter().filter(read).eq(new.iter().filter(read))
 }
 
 impl Findings {
@@ -101,37 +125,50 @@ impl Findings {
 
 /// The old findings where they rest on the same inputs, else new ones.
 struct Again<'a> {
+    book: &'a Book,
     old: Option<&'a Findings>,
     /// The one sheet that is asked for; others that it does not rest on keep their old findings.
     only: Option<&'a str>,
-    inputs: BTreeMap<&'static str, Vec<Input>>,
+    inputs: BTreeMap<&'static str, Inputs>,
 }
 
 impl Again<'_> {
-    fn findings<F>(
+    fn findings<S: Sheet + 'static, F>(
         &mut self,
-        sheet: &'static str,
-        inputs: Vec<Rc<dyn Any>>,
         kept: impl FnOnce(&Findings) -> &Rc<F>,
-        made: impl FnOnce() -> F,
+        made: impl FnOnce(&Read<S>) -> F,
     ) -> Rc<F> {
+        let (entries, same) = self.asked(S::NAME);
+        if let (Some(old), true) = (self.old, same) {
+            return Rc::clone(kept(old));
+        }
+        // Entries that are the same need not be read again, though others that the sheet rests on have changed.
+        let before = self.old.and_then(|old| old.inputs.get(S::NAME));
+        let before = before.filter(|before| before.same_own(&entries));
+        let read = before.and_then(|before| Rc::clone(&before.read).downcast::<Read<S>>().ok());
+        let read = read.unwrap_or_else(|| Rc::new(S::read(self.book)));
+        let found = Rc::new(made(&read));
+        self.inputs.insert(S::NAME, Inputs { entries, read });
+        found
+    }
+
+    /// The entries that a sheet rests on, and whether its old findings, whose inputs are then taken over, stand as they are.
+    fn asked(&mut self, sheet: &'static str) -> (Vec<Rc<Entries>>, bool) {
+        let names = ["book", sheet];
+        let names = names.iter().chain(reads(sheet));
+        let entries: Vec<_> = names.map(|name| self.book.sheet(name)).collect();
         let idle = self
             .only
             .is_some_and(|only| only != sheet && !reads(only).contains(&sheet));
-        if let (Some(old), true) = (self.old, idle) {
-            self.inputs
-                .insert(sheet, old.inputs.get(sheet).cloned().unwrap_or_default());
-            return Rc::clone(kept(old));
-        }
-        let inputs: Vec<Input> = inputs.into_iter().map(Input).collect();
-        let same = self
-            .old
-            .filter(|old| old.inputs.get(sheet) == Some(&inputs));
-        self.inputs.insert(sheet, inputs);
-        match same {
-            Some(old) => Rc::clone(kept(old)),
-            None => Rc::new(made()),
-        }
+        let before = self.old.and_then(|old| old.inputs.get(sheet));
+        let before = before.filter(|before| {
+            idle || before.same_own(&entries) && before.same_others(sheet, &entries)
+        });
+        let Some(before) = before.cloned() else {
+            return (entries, false);
+        };
+        self.inputs.insert(sheet, before);
+        (entries, true)
     }
 }
 
@@ -139,100 +176,43 @@ impl Again<'_> {
 /// findings, by the same `Rc`.
 #[must_use]
 pub fn evaluate(book: &Book, old: Option<&Findings>) -> Findings {
-    evaluated(
+    evaluated(Again {
         book,
-        Again {
-            old,
-            only: None,
-            inputs: BTreeMap::new(),
-        },
-    )
+        old,
+        only: None,
+        inputs: BTreeMap::new(),
+    })
 }
 
 /// What one sheet finds, and those that it rests on; the others keep the findings of `old`, whatever changed. For searches that ask for
 /// one result again and again.
 pub(crate) fn evaluate_only(book: &Book, old: &Findings, sheet: &str) -> Findings {
-    evaluated(
+    evaluated(Again {
         book,
-        Again {
-            old: Some(old),
-            only: Some(sheet),
-            inputs: BTreeMap::new(),
-        },
-    )
+        old: Some(old),
+        only: Some(sheet),
+        inputs: BTreeMap::new(),
+    })
 }
 
-fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
-    // Each sheet rests on the entries of its own and on the book's (its defaults version, its currency).
-    let own = |sheet: &str| -> Vec<Rc<dyn Any>> { vec![book.sheet("book"), book.sheet(sheet)] };
-    let with = |sheet: &str, others: Vec<Rc<dyn Any>>| -> Vec<Rc<dyn Any>> {
-        let mut inputs = own(sheet);
-        inputs.extend(others);
-        inputs
-    };
-
-    let vehicle = again.findings(
-        "vehicle",
-        own("vehicle"),
-        |old| &old.vehicle,
-        || vehicle::findings(VehicleSheet::read(book)),
-    );
-    let marking = again.findings(
-        "marking",
-        own("marking"),
-        |old| &old.marking,
-        || marking::findings(MarkingSheet::read(book)),
-    );
+fn evaluated(mut again: Again<'_>) -> Findings {
+    let vehicle = again.findings(|old| &old.vehicle, vehicle::findings);
+    let marking = again.findings(|old| &old.marking, marking::findings);
     let conversion = again.findings(
-        "conversion",
-        with("conversion", vec![vehicle.clone()]),
         |old| &old.conversion,
-        || conversion::findings(ConversionSheet::read(book), &vehicle),
+        |read| conversion::findings(read, &vehicle),
     );
-    let gearing = again.findings(
-        "gearing",
-        with("gearing", vec![vehicle.clone()]),
-        |old| &old.gearing,
-        || gearing::findings(GearingSheet::read(book), &vehicle),
-    );
-    let springs = again.findings(
-        "springs",
-        with("springs", vec![vehicle.clone()]),
-        |old| &old.springs,
-        || springs::findings(SpringsSheet::read(book), &vehicle),
-    );
+    let gearing = again.findings(|old| &old.gearing, |read| gearing::findings(read, &vehicle));
+    let springs = again.findings(|old| &old.springs, |read| springs::findings(read, &vehicle));
     let final_drive = again.findings(
-        "final_drive",
-        with("final_drive", vec![gearing.clone()]),
         |old| &old.final_drive,
-        || final_drive::findings(FinalDriveSheet::read(book), &gearing),
+        |read| final_drive::findings(read, &gearing),
     );
-    let torque = again.findings(
-        "torque",
-        own("torque"),
-        |old| &old.torque,
-        || torque::findings(TorqueSheet::read(book)),
-    );
-    let paint = again.findings(
-        "paint",
-        with("paint", vec![vehicle.clone()]),
-        |old| &old.paint,
-        || paint::findings(PaintSheet::read(book), &vehicle),
-    );
+    let torque = again.findings(|old| &old.torque, torque::findings);
+    let paint = again.findings(|old| &old.paint, |read| paint::findings(read, &vehicle));
     let costs = again.findings(
-        "costs",
-        with(
-            "costs",
-            vec![
-                gearing.clone(),
-                final_drive.clone(),
-                springs.clone(),
-                torque.clone(),
-                paint.clone(),
-            ],
-        ),
         |old| &old.costs,
-        || {
+        |read| {
             let buyers = [
                 gearing.found(),
                 final_drive.found(),
@@ -240,14 +220,12 @@ fn evaluated(book: &Book, mut again: Again<'_>) -> Findings {
                 torque.found(),
                 paint.found(),
             ];
-            costs::findings(CostsSheet::read(book), &buyers)
+            costs::findings(read, &buyers)
         },
     );
     let handover = again.findings(
-        "handover",
-        with("handover", vec![vehicle.clone(), torque.clone()]),
         |old| &old.handover,
-        || handover::findings(HandoverSheet::read(book), &vehicle, &torque),
+        |read| handover::findings(read, &vehicle, &torque),
     );
     Findings {
         vehicle,
@@ -293,6 +271,51 @@ pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
             "steering_wanted",
             "wheelbase",
             "track_front",
+        ]),
+        ("gearing", "vehicle") => Some(&[
+            "drive",
+            "wheelbase",
+            "width",
+            "height",
+            "centre_height",
+            "frontal_share",
+            "front_unladen",
+            "rear_unladen",
+            "front_laden",
+            "rear_laden",
+            "payload",
+            "payload_ahead",
+            "tyre_front",
+            "tyre_rear",
+            "rear_wheels",
+            "roll_out_front",
+            "roll_out_front_turns",
+            "roll_out_rear",
+            "roll_out_rear_turns",
+            "rolling_factor",
+            "fuel",
+            "breathing",
+            "stroke",
+            "idle",
+            "red_line",
+            "peak_torque",
+            "peak_torque_at",
+            "peak_power",
+            "peak_power_at",
+            "power_basis",
+        ]),
+        ("springs", "vehicle") => Some(&[
+            "wheelbase",
+            "front_unladen",
+            "rear_unladen",
+            "front_laden",
+            "rear_laden",
+            "payload",
+            "payload_ahead",
+            "front_limit",
+            "rear_limit",
+            "unsprung_front",
+            "unsprung_rear",
         ]),
         ("paint" | "costs", "vehicle") => Some(&["length", "width", "height"]),
         // The axle that is set up reads which set was chosen.
@@ -395,9 +418,9 @@ mod tests {
 
     #[test]
     fn a_search_for_one_sheet_leaves_the_others_alone() {
-        let book = Book::of("b", [("vehicle/wheelbase".into(), "3 m".into())]);
+        let book = Book::of("b", [("vehicle/width".into(), "2 m".into())]);
         let before = evaluate(&book, None);
-        let changed = book.with(&book.setting("vehicle/wheelbase", Some("4 m".into())));
+        let changed = book.with(&book.setting("vehicle/width", Some("1.9 m".into())));
         let searched = evaluate_only(&changed, &before, "gearing");
         assert!(!Rc::ptr_eq(&before.gearing, &searched.gearing));
         assert!(Rc::ptr_eq(&before.paint, &searched.paint));

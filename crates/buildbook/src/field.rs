@@ -411,7 +411,7 @@ pub fn row_of(list: &Key) -> Option<&'static Spec> {
     crate::sheets::spec_of(sheet)?.row(path)
 }
 
-fn list_of(list: &Key) -> Option<&'static Item> {
+pub(crate) fn list_of(list: &Key) -> Option<&'static Item> {
     let (sheet, path) = list.as_str().split_once('/')?;
     crate::sheets::spec_of(sheet)?.list(path)
 }

@@ -7,7 +7,7 @@ use crate::{Entry, Key};
 
 /// The entries of a sheet, and where in them the row stands that is read.
 pub(crate) struct OfSheet<'b> {
-    all: Vec<(&'b str, &'b Entry)>,
+    all: Vec<(&'b Key, &'b Entry)>,
     here: Here,
 }
 
@@ -20,10 +20,7 @@ pub struct Here {
 
 impl<'b> OfSheet<'b> {
     pub fn new(entries: &'b Entries) -> Self {
-        let all: Vec<_> = entries
-            .iter()
-            .map(|(key, entry)| (key.as_str(), entry))
-            .collect();
+        let all: Vec<_> = entries.iter().collect();
         let here = Here {
             entries: 0..all.len(),
             path: 0,
@@ -38,11 +35,13 @@ impl<'b> OfSheet<'b> {
         let behind = |key: &str| key.as_bytes().get(path.len()).copied();
         let all = &self.all[within.clone()];
         // Of the keys that begin with the path, those of its fields stand behind those where something less than a stroke follows.
-        let start = all.partition_point(|(key, _)| match key.get(..path.len()) {
-            Some(same) if same == path => behind(key).is_none_or(|next| next < b'/'),
-            _ => *key < path,
+        let start = all.partition_point(|(key, _)| match key.as_str().get(..path.len()) {
+            Some(same) if same == path => behind(key.as_str()).is_none_or(|next| next < b'/'),
+            _ => key.as_str() < path,
         });
-        let below = |(key, _): &(&str, &Entry)| key.starts_with(path) && behind(key) == Some(b'/');
+        let below = |(key, _): &(&Key, &Entry)| {
+            key.as_str().starts_with(path) && behind(key.as_str()) == Some(b'/')
+        };
         let count = all[start..].partition_point(below);
         let start = within.start + start;
         let inner = Here {
@@ -57,12 +56,19 @@ impl<'b> OfSheet<'b> {
         self.here = above;
     }
 
-    /// The entry of a field of the row that is read.
-    pub fn entry(&self, field: &str) -> Option<&'b Entry> {
+    /// The entry of a field of the row that is read, with its key.
+    pub fn entry(&self, field: &str) -> Option<(&'b Key, &'b Entry)> {
         let Here { entries, path } = &self.here;
         let entries = &self.all[entries.clone()];
-        let place = entries.binary_search_by(|(key, _)| key[*path..].cmp(field));
-        place.ok().map(|place| entries[place].1)
+        let place = entries.binary_search_by(|(key, _)| key.as_str()[*path..].cmp(field));
+        place.ok().map(|place| entries[place])
+    }
+
+    /// What stands below the row or list that is read, by the rest of its path.
+    pub fn here(&self) -> impl Iterator<Item = (&'b str, &'b Entry)> {
+        let Here { entries, path } = &self.here;
+        let entries = self.all[entries.clone()].iter();
+        entries.map(|(key, entry)| (&key.as_str()[*path..], *entry))
     }
 }
 
@@ -82,7 +88,7 @@ mod tests {
         ];
         let entries: Entries = keys.map(|key| (key.into(), Entry::new(key))).into();
         let mut of_sheet = OfSheet::new(&entries);
-        let text = |entry: Option<&Entry>| entry.map(|entry| entry.text.to_string());
+        let text = |found: Option<(&Key, &Entry)>| found.map(|(_, entry)| entry.text.to_string());
         let sheet = of_sheet.enter(&"a".into());
         assert_eq!(text(of_sheet.entry("x")), Some("a/x".into()));
         let row = of_sheet.enter(&"a/list/1".into());

@@ -82,6 +82,7 @@ mod evaluate;
 pub mod example;
 pub mod field;
 mod finding;
+mod given;
 mod here;
 mod key;
 pub mod link;
@@ -111,13 +112,14 @@ pub use error::BookError;
 pub use evaluate::{Findings, SHEETS, evaluate, reads, reads_entry, reads_only};
 pub use field::{Field, Form, Item, Spec, always_a_row, field_of, preset_rows, row_of};
 pub use finding::{All, Finding, Found, Lack, MoneyFinding, Rank, Remark, SheetFindings, State};
+pub use given::{Given, Spot};
 pub use key::{Key, RANK};
 pub use merge::{Differing, Merged, differences};
 pub use money_back::{MoneyWorkedBack, money_back, money_entries};
 pub use purchase::Purchase;
 pub use qr::{Qr, qr_code};
 pub use reader::{
-    Answer, Asking, AtLeastOne, Given, Part, Preset, Read, Reader, Row, Sheet, WithPresets, ask,
+    Answer, Asking, AtLeastOne, Part, Preset, Read, Reader, Row, Sheet, WithPresets, ask,
 };
 pub use rows::Place;
 pub use saved::{FORMAT, book_of_file, file};

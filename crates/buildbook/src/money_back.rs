@@ -3,7 +3,7 @@
 use measure::{Decimal, Mark, Money, MoneyExpr, MoneyReading, Rounding};
 
 use crate::field::{Form, field_of};
-use crate::{Answer, Asking, Book, Edit, Entry, Findings, Key, WorkBackError, evaluate};
+use crate::{Answer, Asking, Book, Edit, Entry, Findings, Key, Spot, WorkBackError, evaluate};
 
 /// The entry that gives a wanted amount.
 #[derive(Debug, Clone)]
@@ -87,8 +87,9 @@ pub fn money_back(
     let field = field_of(key)
         .filter(|field| matches!(field.form, Form::Money(_)))
         .ok_or_else(|| WorkBackError::NotANumber(key.clone()))?;
+    let spot = Spot::from(key);
     let asking = Asking {
-        key,
+        spot: &spot,
         field,
         currency: book.currency(),
     };

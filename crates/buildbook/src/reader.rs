@@ -7,103 +7,12 @@ use measure::{
     Unit,
 };
 
+use crate::book::row_ids;
 use crate::field::Finest;
 use crate::field::{Field, Form, Item, Number, Spec};
+use crate::given::Value;
 use crate::here::{Here, OfSheet};
-use crate::{Book, BookError, Date, Entry, Key, Lack};
-
-/// What a field was found to hold.
-#[derive(Debug, Clone)]
-pub struct Given<T> {
-    key: Key,
-    value: Value<T>,
-}
-
-#[derive(Debug, Clone)]
-enum Value<T> {
-    Typed(T),
-    Assumed(T),
-    Blank,
-    Bad,
-}
-
-impl<T> Given<T> {
-    /// Where the field stands.
-    #[must_use]
-    pub fn key(&self) -> &Key {
-        &self.key
-    }
-
-    /// The value, typed or assumed; `None` when blank or unreadable.
-    #[must_use]
-    pub fn value(&self) -> Option<&T> {
-        match &self.value {
-            Value::Typed(value) | Value::Assumed(value) => Some(value),
-            Value::Blank | Value::Bad => None,
-        }
-    }
-
-    /// The value, or what a result that rests on it lacks.
-    ///
-    /// # Errors
-    /// [`Lack::Needs`] when blank, [`Lack::Entry`] when what stands there cannot be used.
-    pub fn ask(&self) -> Result<&T, Lack> {
-        match &self.value {
-            Value::Typed(value) | Value::Assumed(value) => Ok(value),
-            Value::Blank => Err(Lack::Needs(vec![self.key.clone()])),
-            Value::Bad => Err(Lack::Entry(self.key.clone())),
-        }
-    }
-
-    /// The value where one was typed; `None` where it is merely assumed.
-    #[must_use]
-    pub fn typed(&self) -> Option<&T> {
-        match &self.value {
-            Value::Typed(value) => Some(value),
-            _ => None,
-        }
-    }
-
-    /// Whether the value is the default, not an entry.
-    #[must_use]
-    pub fn is_assumed(&self) -> bool {
-        matches!(self.value, Value::Assumed(_))
-    }
-
-    /// Whether nothing was typed and nothing is assumed.
-    #[must_use]
-    pub fn is_blank(&self) -> bool {
-        matches!(self.value, Value::Blank)
-    }
-
-    /// Whether something was typed that cannot be used.
-    #[must_use]
-    pub fn is_bad(&self) -> bool {
-        matches!(self.value, Value::Bad)
-    }
-}
-
-impl<D: Dimension> Given<Quantity<D>> {
-    /// The same, with this text as the default where the field is blank: for a default that follows from other entries.
-    pub(crate) fn or_assumed(&self, text: &str) -> Self {
-        let number = crate::field_of(&self.key).filter(|_| self.is_blank());
-        let read = |field: &'static Field| {
-            let asking = Asking {
-                key: &self.key,
-                field,
-                currency: Currency::EUR,
-            };
-            Quantity::read(&Entry::new(text), &asking).ok()
-        };
-        match number.and_then(read) {
-            Some(value) => Self {
-                key: self.key.clone(),
-                value: Value::Assumed(value),
-            },
-            None => self.clone(),
-        }
-    }
-}
+use crate::{Book, BookError, Date, Entry, Given, Key, Spot};
 
 /// Reads the entries of one sheet, and notes what cannot be used.
 pub struct Reader<'b> {
@@ -118,7 +27,7 @@ pub struct Reader<'b> {
 #[derive(Debug, Clone)]
 pub struct Read<S> {
     /// The sheet as far as it could be read.
-    pub sheet: S,
+    pub sheet: Rc<S>,
     /// The entries that could not be used, and why.
     pub errors: Vec<(Key, BookError)>,
     /// Whether the sheet has any entry.
@@ -141,35 +50,57 @@ impl Reader<'_> {
     }
 
     /// One field's value.
-    fn given<T: Answer>(&mut self, key: Key, field: &'static Field) -> Given<T> {
-        let field = &field.in_book(self.book);
+    fn given<T: Answer>(&mut self, above: &Key, field: &'static Field) -> Given<T> {
+        let mut spot = Spot::under(above, field.name);
+        let (typed, value) = self.value(&mut spot, field);
+        let value = match value {
+            None => Value::Blank,
+            Some(Ok(value)) if typed => Value::Typed(value),
+            Some(Ok(value)) => Value::Assumed(value),
+            Some(Err(error)) if typed => {
+                self.errors.push((spot.key().clone(), error));
+                Value::Bad
+            }
+            // A test reads every default; should one slip through, the entry counts as missing.
+            Some(Err(_)) => Value::Blank,
+        };
+        Given { spot, value }
+    }
+
+    /// What was typed or is assumed, as it is read; whether it was typed.
+    fn value<T: Answer>(
+        &mut self,
+        spot: &mut Spot,
+        field: &'static Field,
+    ) -> (bool, Option<Result<T, BookError>>) {
+        let typed = self.entries.entry(field.name);
+        let typed = typed.filter(|(_, entry)| !entry.is_blank());
+        let assumed;
+        let entry = match (typed, field.assumed_in(self.defaults)) {
+            (Some((key, entry)), _) => {
+                *spot = key.into();
+                entry
+            }
+            (None, Some(text)) => {
+                assumed = Entry::new(text);
+                &assumed
+            }
+            (None, None) => return (false, None),
+        };
+        let by_book;
+        let field = match field.number().and_then(|number| number.tool_by) {
+            Some(_) => {
+                by_book = field.in_book(self.book);
+                &by_book
+            }
+            None => field,
+        };
         let asking = Asking {
-            key: &key,
+            spot,
             field,
             currency: self.currency,
         };
-        let typed = self
-            .entries
-            .entry(key.field())
-            .filter(|entry| !entry.is_blank());
-        let value = match typed {
-            Some(entry) => match T::read(entry, &asking) {
-                Ok(value) => Value::Typed(value),
-                Err(error) => {
-                    self.errors.push((key.clone(), error));
-                    Value::Bad
-                }
-            },
-            None => match field.assumed_in(self.defaults) {
-                Some(text) => match T::read(&Entry::new(text), &asking) {
-                    Ok(value) => Value::Assumed(value),
-                    // A test reads every default; should one slip through, the entry counts as missing.
-                    Err(_) => Value::Blank,
-                },
-                None => Value::Blank,
-            },
-        };
-        Given { key, value }
+        (typed.is_some(), Some(T::read(entry, &asking)))
     }
 }
 
@@ -206,7 +137,7 @@ pub fn ask(number: &Number, entry: &Entry) -> Ask {
 #[derive(Debug, Clone, Copy)]
 pub struct Asking<'a> {
     /// Where it stands.
-    pub key: &'a Key,
+    pub spot: &'a Spot,
     /// What the field takes.
     pub field: &'a Field,
     /// The currency of an amount that names none.
@@ -227,9 +158,9 @@ fn misdeclared<T>(asking: &Asking<'_>) -> Result<T, BookError> {
     debug_assert!(
         false,
         "{} is declared with another form than its type",
-        asking.key
+        asking.spot.key()
     );
-    Err(BookError::Key(asking.key.to_string()))
+    Err(BookError::Key(asking.spot.key().to_string()))
 }
 
 fn shortened(text: &str) -> String {
@@ -243,7 +174,7 @@ impl<D: Dimension> Answer for Quantity<D> {
         };
         let reading = measure::read(&entry.text, &ask(number, entry))?;
         Ok(Self::entry(
-            asking.key.shared(),
+            asking.spot.key().shared(),
             asking.field.symbol,
             number.kind,
             &reading,
@@ -348,17 +279,17 @@ pub trait Part: Sized {
     const ALWAYS: bool = false;
     /// The ids of the rows that stand in the list from the first, each under a name that the words give.
     const PRESET: &'static [&'static str] = &[];
-    /// Reads it.
-    fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self;
+    /// Reads it where it stands below the sheet or row.
+    fn read(reader: &mut Reader<'_>, above: &Key, item: &'static Item) -> Self;
 }
 
 impl<T: Answer> Part for Given<T> {
     const ROW: Option<&'static Spec> = None;
-    fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self {
+    fn read(reader: &mut Reader<'_>, above: &Key, item: &'static Item) -> Self {
         match item.field {
-            Some(field) => reader.given(at, field),
+            Some(field) => reader.given(above, field),
             None => Self {
-                key: at,
+                spot: Spot::under(above, item.name),
                 value: Value::Blank,
             },
         }
@@ -367,11 +298,14 @@ impl<T: Answer> Part for Given<T> {
 
 impl<R: Row> Part for Vec<R> {
     const ROW: Option<&'static Spec> = Some(R::SPEC);
-    fn read(reader: &mut Reader<'_>, at: Key, _: &'static Item) -> Self {
-        let ids = reader.book.rows(&at);
-        ids.iter()
-            .map(|id| R::read_at(reader, at.under(id)))
-            .collect()
+    fn read(reader: &mut Reader<'_>, above: &Key, item: &'static Item) -> Self {
+        let list = above.under(item.name);
+        let around = reader.enter(&list);
+        let ids = row_ids(reader.entries.here(), item);
+        let rows = ids.into_iter();
+        let rows = rows.map(|id| R::read_at(reader, list.under(id))).collect();
+        reader.leave(around);
+        rows
     }
 }
 
@@ -398,8 +332,8 @@ impl<'a, R> IntoIterator for &'a AtLeastOne<R> {
 impl<R: Row> Part for AtLeastOne<R> {
     const ROW: Option<&'static Spec> = Some(R::SPEC);
     const ALWAYS: bool = true;
-    fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self {
-        Self(Vec::read(reader, at, item))
+    fn read(reader: &mut Reader<'_>, above: &Key, item: &'static Item) -> Self {
+        Self(Vec::read(reader, above, item))
     }
 }
 
@@ -423,8 +357,8 @@ impl<R> std::ops::Deref for WithPresets<R> {
 impl<R: Preset> Part for WithPresets<R> {
     const ROW: Option<&'static Spec> = Some(R::SPEC);
     const PRESET: &'static [&'static str] = R::IDS;
-    fn read(reader: &mut Reader<'_>, at: Key, item: &'static Item) -> Self {
-        Self(Vec::read(reader, at, item))
+    fn read(reader: &mut Reader<'_>, above: &Key, item: &'static Item) -> Self {
+        Self(Vec::read(reader, above, item))
     }
 }
 
@@ -455,7 +389,7 @@ pub trait Sheet: Row {
         };
         let sheet = Self::read_at(&mut reader, Key::from(Self::NAME));
         Read {
-            sheet,
+            sheet: Rc::new(sheet),
             errors: reader.errors,
             begun: !entries.is_empty(),
             currency,

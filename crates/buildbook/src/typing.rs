@@ -153,7 +153,7 @@ mod tests {
             let manner = Manner::of(system);
             let book = Book::new("b");
             let book = book.with(&book.typing(&"vehicle/payload".into(), "1 ton", &manner));
-            let payload = VehicleSheet::read(&book).sheet.payload;
+            let payload = VehicleSheet::read(&book).sheet.payload.clone();
             let kilograms = payload.value().map_or(f64::NAN, measure::Quantity::value);
             // 0.453 592 37 kg to the pound: NIST SP 811, B.8.
             assert!((kilograms - pounds * 0.453_592_37).abs() < 1e-9);

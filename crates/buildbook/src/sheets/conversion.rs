@@ -251,7 +251,7 @@ sheet! {
 #[derive(Debug, Clone)]
 pub struct ConversionFindings {
     /// The entries as they were read.
-    pub sheet: ConversionSheet,
+    pub sheet: Rc<ConversionSheet>,
     /// Results, remarks and errors.
     pub found: Found,
     /// The steering as it was, and on the new side.
@@ -283,9 +283,9 @@ impl SheetFindings for ConversionFindings {
 
 /// What the entries of the conversion sheet come to.
 #[must_use]
-pub fn findings(read: Read<ConversionSheet>, vehicle: &Rc<VehicleFindings>) -> ConversionFindings {
-    let mut found = Found::of(&read);
-    let sheet = read.sheet;
+pub fn findings(read: &Read<ConversionSheet>, vehicle: &Rc<VehicleFindings>) -> ConversionFindings {
+    let mut found = Found::of(read);
+    let sheet = Rc::clone(&read.sheet);
     let mut set_ups = setup::both(&sheet, vehicle, &mut found);
     steering::show(&sheet, &mut set_ups, vehicle, &mut found);
     pedals::show(&sheet, vehicle, &mut found);

@@ -216,7 +216,7 @@ sheet! {
 #[derive(Debug, Clone)]
 pub struct FinalDriveFindings {
     /// The entries as they were read.
-    pub sheet: FinalDriveSheet,
+    pub sheet: Rc<FinalDriveSheet>,
     /// Results, remarks and errors.
     pub found: Found,
     /// The set in hand: as typed here, or as chosen on the gearing sheet.
@@ -237,9 +237,9 @@ impl SheetFindings for FinalDriveFindings {
 
 /// What the entries of the final-drive sheet come to.
 #[must_use]
-pub fn findings(read: Read<FinalDriveSheet>, gearing: &GearingFindings) -> FinalDriveFindings {
-    let mut found = Found::of(&read);
-    let sheet = read.sheet;
+pub fn findings(read: &Read<FinalDriveSheet>, gearing: &GearingFindings) -> FinalDriveFindings {
+    let mut found = Found::of(read);
+    let sheet = Rc::clone(&read.sheet);
     let fitted = set::fitted(&sheet, gearing);
     let teeth = set::Pair::of(&sheet, fitted.as_ref());
     set::show(&sheet, &teeth, fitted.as_ref(), gearing, &mut found);

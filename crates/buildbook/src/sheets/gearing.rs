@@ -180,7 +180,7 @@ sheet! {
 #[derive(Debug, Clone)]
 pub struct GearingFindings {
     /// The entries as they were read.
-    pub sheet: GearingSheet,
+    pub sheet: Rc<GearingSheet>,
     /// Results, remarks and errors.
     pub found: Found,
     /// The gears as they can be driven, those with the overdrive in among them, the lowest first.
@@ -203,9 +203,9 @@ impl SheetFindings for GearingFindings {
 
 /// What the entries of the gearing sheet come to.
 #[must_use]
-pub fn findings(read: Read<GearingSheet>, vehicle: &Rc<VehicleFindings>) -> GearingFindings {
-    let mut found = Found::of(&read);
-    let sheet = read.sheet;
+pub fn findings(read: &Read<GearingSheet>, vehicle: &Rc<VehicleFindings>) -> GearingFindings {
+    let mut found = Found::of(read);
+    let sheet = Rc::clone(&read.sheet);
     let line = gears::Line::of(&sheet, vehicle);
     let gears = line.show_speeds(&mut found);
     let pull = pull::Pulling::of(&mut found, &line, vehicle);
@@ -225,7 +225,7 @@ pub fn findings(read: Read<GearingSheet>, vehicle: &Rc<VehicleFindings>) -> Gear
         pairs_for_hill,
         sketch,
         found,
-        sheet: line.into_sheet(),
+        sheet,
     }
 }
 

@@ -266,7 +266,7 @@ impl Preset for ApprovalEntry {
 #[derive(Debug, Clone)]
 pub struct HandoverFindings {
     /// The entries as they were read.
-    pub sheet: HandoverSheet,
+    pub sheet: Rc<HandoverSheet>,
     /// Results, remarks and errors.
     pub found: Found,
     /// What is looked at again, the soonest first.
@@ -284,12 +284,12 @@ impl SheetFindings for HandoverFindings {
 /// What the entries of the handover sheet come to.
 #[must_use]
 pub fn findings(
-    read: Read<HandoverSheet>,
+    read: &Read<HandoverSheet>,
     vehicle: &VehicleFindings,
     torque: &TorqueFindings,
 ) -> HandoverFindings {
-    let mut found = Found::of(&read);
-    let sheet = read.sheet;
+    let mut found = Found::of(read);
+    let sheet = Rc::clone(&read.sheet);
     figures::show(&mut found, &sheet, vehicle, torque);
     let plan = again::plan(&mut found, &sheet, torque);
     let tyres = tyres::made(&mut found, &sheet);

@@ -229,7 +229,7 @@ sheet! {
 #[derive(Debug, Clone)]
 pub struct MarkingFindings {
     /// The entries as they were read.
-    pub sheet: MarkingSheet,
+    pub sheet: Rc<MarkingSheet>,
     /// Results, remarks and errors.
     pub found: Found,
     /// Where datums and features lie on the side that has them.
@@ -250,9 +250,9 @@ impl SheetFindings for MarkingFindings {
 
 /// What the entries of the marking-out sheet come to.
 #[must_use]
-pub fn findings(read: Read<MarkingSheet>) -> MarkingFindings {
-    let mut found = Found::of(&read);
-    let sheet = read.sheet;
+pub fn findings(read: &Read<MarkingSheet>) -> MarkingFindings {
+    let mut found = Found::of(read);
+    let sheet = Rc::clone(&read.sheet);
     let taken = take_off::taken_off(&sheet, &mut found);
     let moved = moving::moved(&sheet, &taken, &mut found);
     let there = set_out::show(&sheet, &taken, &moved, &mut found);

@@ -199,7 +199,7 @@ pub struct SpringPicture {
 #[derive(Debug, Clone)]
 pub struct SpringsFindings {
     /// The entries as they were read.
-    pub sheet: SpringsSheet,
+    pub sheet: Rc<SpringsSheet>,
     /// Results, remarks and errors.
     pub found: Found,
     /// What the drawings need, spring by spring.
@@ -216,9 +216,9 @@ impl SheetFindings for SpringsFindings {
 
 /// What the entries of the springs sheet come to.
 #[must_use]
-pub fn findings(read: Read<SpringsSheet>, vehicle: &Rc<VehicleFindings>) -> SpringsFindings {
-    let mut found = Found::of(&read);
-    let sheet = read.sheet;
+pub fn findings(read: &Read<SpringsSheet>, vehicle: &Rc<VehicleFindings>) -> SpringsFindings {
+    let mut found = Found::of(read);
+    let sheet = Rc::clone(&read.sheet);
     let laden = axles::laden(&sheet, vehicle);
     let springs: Vec<one::Spring> = sheet
         .springs

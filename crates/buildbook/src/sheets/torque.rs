@@ -200,9 +200,9 @@ impl SheetFindings for TorqueFindings {
 
 /// What the entries of the torque sheet come to.
 #[must_use]
-pub fn findings(read: Read<TorqueSheet>) -> TorqueFindings {
-    let mut found = Found::of(&read);
-    let mut sheet = read.sheet;
+pub fn findings(read: &Read<TorqueSheet>) -> TorqueFindings {
+    let mut found = Found::of(read);
+    let mut sheet = TorqueSheet::clone(&read.sheet);
     for entry in &mut sheet.joints {
         if matches!(entry.purpose.value(), Some(&("wheels" | "spring_u_bolts"))) {
             entry.check_after = found.assume(&entry.check_after, AGAIN_AFTER);

@@ -129,7 +129,7 @@ sheet! {
 #[derive(Debug, Clone)]
 pub struct VehicleFindings {
     /// The entries as they were read.
-    pub sheet: VehicleSheet,
+    pub sheet: Rc<VehicleSheet>,
     /// Results, remarks and errors.
     pub found: Found,
     /// On the front axle, unladen, as weighed; then laden, as weighed or from the load.
@@ -150,9 +150,9 @@ impl SheetFindings for VehicleFindings {
 
 /// What the entries of the vehicle sheet come to.
 #[must_use]
-pub fn findings(read: Read<VehicleSheet>) -> VehicleFindings {
-    let mut found = Found::of(&read);
-    let sheet = read.sheet;
+pub fn findings(read: &Read<VehicleSheet>) -> VehicleFindings {
+    let mut found = Found::of(read);
+    let sheet = Rc::clone(&read.sheet);
     let loads = reckon::AxleLoads::of(&sheet);
     loads.show(&mut found, &sheet);
     reckon::show_limits(&mut found, &sheet, &loads);

@@ -41,8 +41,8 @@ fn found(entries: &[(&str, &str)]) -> ConversionFindings {
     ];
     let vehicle = vehicle.map(|(key, text)| (Key::from(key), text.into()));
     let book = Book::of("b", own.chain(vehicle));
-    let vehicle = Rc::new(vehicle::findings(VehicleSheet::read(&book)));
-    findings(ConversionSheet::read(&book), &vehicle)
+    let vehicle = Rc::new(vehicle::findings(&VehicleSheet::read(&book)));
+    findings(&ConversionSheet::read(&book), &vehicle)
 }
 
 /// The left-hand steering with these entries in place of its own, or besides.

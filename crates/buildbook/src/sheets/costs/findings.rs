@@ -32,7 +32,7 @@ pub struct PayerFinding {
 #[derive(Debug, Clone)]
 pub struct CostsFindings {
     /// The entries as they were read.
-    pub sheet: CostsSheet,
+    pub sheet: Rc<CostsSheet>,
     /// Results, remarks and errors.
     pub found: Found,
     /// How amounts are reckoned.
@@ -67,9 +67,9 @@ impl SheetFindings for CostsFindings {
 
 /// What the entries of the costs sheet come to, with what the sheets that buy have found.
 #[must_use]
-pub fn findings(read: Read<CostsSheet>, buyers: &[&Found]) -> CostsFindings {
-    let mut found = Found::of(&read);
-    let sheet = read.sheet;
+pub fn findings(read: &Read<CostsSheet>, buyers: &[&Found]) -> CostsFindings {
+    let mut found = Found::of(read);
+    let sheet = Rc::clone(&read.sheet);
     let terms = Terms {
         home: read.currency,
         rounding: match sheet.rounding.value() {

@@ -5,7 +5,7 @@ use trade::costs::csv::{Separator, TableFault, table, table_text};
 
 use super::{CostLine, CostsFindings};
 use crate::field::{Form, always_a_row};
-use crate::{Answer, Asking, Book, Change, Edit, Entry, Key, Log, Place, Row};
+use crate::{Answer, Asking, Book, Change, Edit, Entry, Key, Log, Place, Row, Spot};
 
 /// The columns, which are the fields of a line in their order; a payer goes by name.
 fn columns() -> impl Iterator<Item = &'static str> {
@@ -315,9 +315,9 @@ fn as_kept(name: &str, cell: &str) -> String {
 /// Why a cell cannot be read as its field needs.
 fn unreadable(name: &str, text: &str, currency: Currency, mark: Mark) -> Option<crate::BookError> {
     let field = CostLine::SPEC.field(name)?;
-    let key = Key::from(format!("costs/lines/1/{name}"));
+    let spot = Spot::from(&Key::from(format!("costs/lines/1/{name}")));
     let asking = Asking {
-        key: &key,
+        spot: &spot,
         field,
         currency,
     };

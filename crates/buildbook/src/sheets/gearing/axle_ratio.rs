@@ -30,7 +30,7 @@ impl Answer for AxleRatio {
         Ratio::read(&pair, asking)?;
         let reading = Reading::exact(teeth.ratio(), &unit::ONE);
         let ratio = Ratio::entry(
-            asking.key.shared(),
+            asking.spot.key().shared(),
             asking.field.symbol,
             Kind::Ratio,
             &reading,

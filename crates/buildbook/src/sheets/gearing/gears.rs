@@ -40,7 +40,7 @@ pub(super) struct Gear {
 
 /// The line from engine to road.
 pub(super) struct Line {
-    pub(super) sheet: GearingSheet,
+    pub(super) sheet: Rc<GearingSheet>,
     /// All gears, the lowest first, the ones with the overdrive behind their own.
     pub(super) gears: Vec<Gear>,
     /// What stands behind the gearbox, without the overdrive.
@@ -61,7 +61,7 @@ fn optional(given: &Given<Ratio>) -> Result<Option<Ratio>, Lack> {
 }
 
 impl Line {
-    pub(super) fn of(sheet: &GearingSheet, vehicle: &VehicleFindings) -> Self {
+    pub(super) fn of(sheet: &Rc<GearingSheet>, vehicle: &VehicleFindings) -> Self {
         let front = vehicle.sheet.drive.value() == Some(&"front");
         let wheel = if front {
             &vehicle.front_wheel
@@ -74,12 +74,8 @@ impl Line {
             train: train(sheet, axle),
             circumference: wheel.circumference.clone(),
             wheel: wheel.clone(),
-            sheet: sheet.clone(),
+            sheet: Rc::clone(sheet),
         }
-    }
-
-    pub(super) fn into_sheet(self) -> GearingSheet {
-        self.sheet
     }
 
     /// The train that a gear engages.

@@ -9,7 +9,7 @@ fn of(entries: &[(&str, &str)]) -> MarkingFindings {
     let entries = entries
         .iter()
         .map(|(key, text)| (Key::from(format!("marking/{key}").as_str()), (*text).into()));
-    findings(MarkingSheet::read(&Book::of("b", entries)))
+    findings(&MarkingSheet::read(&Book::of("b", entries)))
 }
 
 /// The example with some entries changed.
@@ -20,7 +20,7 @@ fn example_with(changes: &[(&str, &str)]) -> MarkingFindings {
         let entry = (!text.is_empty()).then(|| Entry::new(*text));
         book = book.with(&book.setting(key, entry));
     }
-    findings(MarkingSheet::read(&book))
+    findings(&MarkingSheet::read(&book))
 }
 
 fn mm(found: &MarkingFindings, id: &str) -> f64 {

@@ -35,7 +35,7 @@ use crate::{Found, Lack, Read, SheetFindings};
 #[derive(Debug, Clone)]
 pub struct PaintFindings {
     /// The entries as they were read.
-    pub sheet: PaintSheet,
+    pub sheet: Rc<PaintSheet>,
     /// Results, remarks and errors.
     pub found: Found,
     /// What is painted, laid flat, for drawing.
@@ -71,9 +71,9 @@ impl SheetFindings for PaintFindings {
 
 /// What the entries of the paint sheet come to.
 #[must_use]
-pub fn findings(read: Read<PaintSheet>, vehicle: &Rc<VehicleFindings>) -> PaintFindings {
-    let mut found = Found::of(&read);
-    let sheet = read.sheet;
+pub fn findings(read: &Read<PaintSheet>, vehicle: &Rc<VehicleFindings>) -> PaintFindings {
+    let mut found = Found::of(read);
+    let sheet = Rc::clone(&read.sheet);
     // The main result comes first, whatever it rests on.
     found.headline(
         "paint/litres",

@@ -12,7 +12,7 @@ fn found(entries: &[(&str, &str)]) -> TorqueFindings {
             .iter()
             .map(|(key, text)| ((*key).into(), (*text).into())),
     );
-    findings(TorqueSheet::read(&book))
+    findings(&TorqueSheet::read(&book))
 }
 
 fn newton_metres(found: &TorqueFindings, id: &str) -> f64 {

@@ -140,14 +140,19 @@ fn scrolled(to: web_sys::ScrollLogicalPosition) -> web_sys::ScrollIntoViewOption
     options
 }
 
+/// Scrolls to the top of the page.
+pub fn to_top() {
+    if let Some(window) = web_sys::window() {
+        window.scroll_to_with_x_and_y(0.0, 0.0);
+    }
+}
+
 /// Puts the cursor where it was wished for, as soon as the page is drawn.
 pub fn answer_call(to: CallTo) {
     after(0, move || match to {
         CallTo::Nowhere => {}
         CallTo::Heading => {
-            if let Some(window) = web_sys::window() {
-                window.scroll_to_with_x_and_y(0.0, 0.0);
-            }
+            to_top();
             if let Some(heading) = found("h1[tabindex]") {
                 let _ = heading.focus();
             }

@@ -162,6 +162,10 @@ pub fn TickOff() -> Html {
         let passed = *passed;
         use_slice(move |state| round(state, passed)).unwrap_or_default()
     };
+    // The next joint's name has to be seen before its figure is taken for the last one's.
+    use_effect_with(round.up.as_ref().map(|up| up.row.clone()), |_| {
+        browser::to_top();
+    });
     let awake = use_memo((), |()| Awake::asked());
     let screen = if awake.is_some() {
         torque::SCREEN_STAYS

@@ -29,6 +29,7 @@ const RESULTS: &[&str] = &[
     "torque/clamp/*",
     "torque/least_clamp/*",
     "torque/share_of_yield/*",
+    "torque/engagement/*",
     "torque/wrench_error/*",
 ];
 
@@ -82,8 +83,9 @@ fn spot(joint: &JointEntry, field: &str) -> Spot {
         // Where the manual is silent the thread tells a figure; for what steers and stops nothing but the maker does.
         "thread" | "grade" if silent && !makers_only => Spot::Open,
         "thread" | "grade" if makers_only && joint.thread.is_blank() => Spot::Nowhere,
-        "friction_thread" | "friction_head" | "bearing" | "hole" | "shank" | "yield_share"
-        | "method"
+        "engaged" if chosen(&joint.into, "nut") && joint.engaged.is_blank() => Spot::Nowhere,
+        "friction_thread" | "friction_head" | "head" | "bearing" | "hole" | "shank"
+        | "yield_share" | "method"
             if joint.thread.is_blank() =>
         {
             Spot::Nowhere

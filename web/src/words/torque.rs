@@ -55,6 +55,9 @@ pub static WORDS: Subject = Subject {
             "torque/joints/*/friction_head",
             same("Friction under the head"),
         ),
+        ("torque/joints/*/head", same("Head or nut")),
+        ("torque/joints/*/into", same("Screws into")),
+        ("torque/joints/*/engaged", same("Thread engaged")),
         (
             "torque/joints/*/bearing",
             same("Face under the head, across"),
@@ -147,6 +150,12 @@ pub static WORDS: Subject = Subject {
         ("dial", same("Dial or display")),
         ("beam", same("Bending bar")),
         ("screwdriver", same("Screwdriver")),
+        ("plain", same("Plain hexagon")),
+        ("flanged", same("Flanged")),
+        ("nut", same("A nut")),
+        ("steel", same("Steel")),
+        ("iron", same("Cast iron")),
+        ("aluminium", pair("Aluminium", "Aluminum")),
         ("one", same("Single")),
         ("circle", same("On a circle")),
         ("rectangle", same("In a rectangle")),
@@ -197,6 +206,11 @@ pub static WORDS: Subject = Subject {
             same("Least clamp load by the method: {0}"),
         ),
         told_of(
+            "torque/engagement/*",
+            JOINTS,
+            same("Thread to engage, at least: {0}"),
+        ),
+        told_of(
             "torque/share_of_yield/*",
             JOINTS,
             same("Tension as a share of yield: {0}"),
@@ -233,6 +247,10 @@ pub static WORDS: Subject = Subject {
                 "A computed figure needs thread enough: once the diameter in steel, one and a half times in cast iron, twice in aluminium.",
                 "A computed figure needs thread enough: once the diameter in steel, one and a half times in cast iron, twice in aluminum.",
             ),
+        ),
+        (
+            "engaged_too_little",
+            same("{2}: {0} of thread engaged is less than the {1} it takes. It would strip."),
         ),
         (
             "never_back_off",

@@ -121,12 +121,18 @@ sheet! {
         friction_thread: Given<Ratio> = number("μ_G", Kind::Ratio).between(0.04, 0.40).measured_with(Tool::Share(0.15)).assumed("0.12"),
         /// Friction under the head.
         friction_head: Given<Ratio> = number("μ_K", Kind::Ratio).between(0.04, 0.40).measured_with(Tool::Share(0.15)).assumed("0.12"),
+        /// The head or nut that turns: that decides the face that bears, where it was not measured.
+        head: Given<&'static str> = choice(&["plain", "flanged"]).assumed("plain"),
         /// The outer diameter of the face that bears.
         bearing: Given<Length> = number("d_w", Kind::Thickness).between(0.003, 0.15).measured_with(Tool::Caliper),
         /// The hole that the bolt passes.
         hole: Given<Length> = number("d_h", Kind::Thickness).between(0.002, 0.1).measured_with(Tool::Caliper),
         /// A reduced shank, where there is one.
         shank: Given<Length> = number("d_s", Kind::Thickness).between(0.002, 0.1).measured_with(Tool::Caliper),
+        /// What it screws into.
+        into: Given<&'static str> = choice(&["nut", "steel", "iron", "aluminium"]).assumed("nut"),
+        /// How much thread is engaged there.
+        engaged: Given<Length> = number("m", Kind::Thickness).between(0.001, 0.2).measured_with(Tool::Caliper),
         /// The share of the yield strength to use.
         yield_share: Given<Ratio> = number("ν", Kind::Percent).between(0.1, 0.9).assumed("75 %").chosen(),
         /// How it is tightened, for the scatter of the clamp load.

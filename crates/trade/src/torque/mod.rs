@@ -11,7 +11,10 @@ mod thread;
 mod wrench;
 
 pub use order::{circle_order, rectangle_order};
-pub use preload::{Friction, Head, Joint, Purpose, Scatter, Tightening, clamp_load_of, tightening};
+pub use preload::{
+    Female, Friction, Head, Joint, Purpose, Scatter, Tightening, clamp_load_of, flange_face,
+    least_engagement, tightening,
+};
 pub use sizes::{ThreadSize, size, sizes};
 pub use strength::{Grade, grade, grades};
 pub use thread::{Form, Thread};

@@ -39,6 +39,56 @@ impl Head {
     }
 }
 
+/// The usual outer diameter of a flanged head's or nut's bearing face: 1.87 times the thread.
+///
+/// # Units
+/// Metres.
+///
+/// # Valid range
+/// M5 to M16, the small series; measured, a face goes before it.
+///
+/// # Source
+/// ISO 4162, smallest bearing face d_w: 9.4 at M5 to 30.6 at M16, 1.86 to 1.93 times the thread; from memory.
+///
+/// # Example
+/// M10: 18.7 mm.
+#[must_use]
+pub fn flange_face(major: &Length) -> Length {
+    (major * 1.87).called("d_w").of_kind(Kind::Thickness)
+}
+
+/// What a bolt or stud screws into.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Female {
+    /// Steel.
+    Steel,
+    /// Cast iron.
+    Iron,
+    /// Aluminium.
+    Aluminium,
+}
+
+/// The thread that has to be engaged so that the bolt breaks before the thread strips: once the diameter in steel, one and a half
+/// times in cast iron, twice in aluminium.
+///
+/// # Units
+/// Metres.
+///
+/// # Source
+/// Common practice, no source; other rules of thumb ask for half a diameter more in each.
+///
+/// # Example
+/// M10 in aluminium: 20 mm.
+#[must_use]
+pub fn least_engagement(major: &Length, female: Female) -> Length {
+    let times = match female {
+        Female::Steel => 1.0,
+        Female::Iron => 1.5,
+        Female::Aluminium => 2.0,
+    };
+    (major * times).called("m").of_kind(Kind::Thickness)
+}
+
 /// What a joint holds. A computed figure is never for steering, brakes or wheels.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Purpose {

@@ -1,5 +1,6 @@
 //! The final-drive sheet from typed entries.
 
+mod nonsense;
 mod sides_and_buying;
 
 use ::trade::TradeError;

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use ::trade::TradeError;
 use ::trade::torque as trade;
-use measure::{Force, Kind, Length, Ratio, Torque, unit};
+use measure::{Force, Kind, Length, Ratio, Standing, Torque, unit};
 
 use super::wrench::{self, Wrench};
 use super::{JointEntry, JointFindings};
@@ -71,6 +71,7 @@ pub(super) fn findings(
         found.remark(named(entry, remark));
     }
     remark(entry, tightened.as_ref(), found);
+    engagement(entry, found);
     let order = order(entry);
     JointFindings {
         key: entry.key.clone(),
@@ -150,7 +151,7 @@ fn joint(entry: &JointEntry, found: &mut Found) -> Result<trade::Joint, Lack> {
     })
 }
 
-/// What the head bears on: as measured, else the usual hexagon's face and a hole a tenth wider than the thread.
+/// What the head bears on: as measured, else the usual face of a flange or a hexagon, and a hole a tenth wider than the thread.
 fn head(entry: &JointEntry, size: &trade::ThreadSize, major: &Length) -> Result<trade::Head, Lack> {
     if entry.bearing.is_bad() || entry.hole.is_bad() {
         return Err(Lack::Entry(
@@ -163,8 +164,10 @@ fn head(entry: &JointEntry, size: &trade::ThreadSize, major: &Length) -> Result<
             .clone(),
         ));
     }
+    let flanged = entry.head.value() == Some(&"flanged");
     let bearing = match (entry.bearing.value(), size.across_flats) {
         (Some(measured), _) => measured.clone(),
+        (None, _) if flanged => trade::flange_face(major),
         // The washer face is a little less than the width across flats (ISO 4014: about 0.95 of it).
         (None, Some(flats)) => Length::of(0.95 * flats, &unit::MILLIMETRE),
         (None, None) => return Err(Lack::Needs(vec![entry.bearing.key().clone()])),
@@ -206,6 +209,33 @@ fn order(entry: &JointEntry) -> Vec<usize> {
         .into_iter()
         .map(|place| place + 1)
         .collect()
+}
+
+/// Puts in how much thread has to be engaged where the joint screws into a part, and warns of less.
+fn engagement(entry: &JointEntry, found: &mut Found) {
+    let female = match entry.into.value().copied() {
+        Some("steel") => trade::Female::Steel,
+        Some("iron") => trade::Female::Iron,
+        Some("aluminium") => trade::Female::Aluminium,
+        _ => return,
+    };
+    let size = entry.thread.ask().and_then(|name| {
+        // Of a thread that nobody knows it is told where the figure is computed.
+        trade::size(name).ok_or_else(|| Lack::Entry(entry.thread.key().clone()))
+    });
+    let least = size.map(|size| trade::least_engagement(&size.thread().major, female));
+    let id = format!("torque/engagement/{}", entry.id());
+    found.show(id, Kind::Thickness, &least);
+    if let (Ok(least), Some(engaged)) = (&least, entry.engaged.value())
+        && engaged.standing(least) == Standing::Below
+    {
+        let remark = Remark::new(Rank::Warning, "engaged_too_little");
+        let remark = remark
+            .at(entry.engaged.key().clone())
+            .with(engaged.figure(Kind::Thickness))
+            .with(least.figure(Kind::Thickness));
+        found.remark(named(entry, remark));
+    }
 }
 
 /// The remark with the joint's name.

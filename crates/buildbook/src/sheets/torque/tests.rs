@@ -331,6 +331,36 @@ fn a_wrench_upside_down_is_told_at_its_field_and_the_other_serves() {
 }
 
 #[test]
+fn thread_that_is_engaged_too_little_is_warned_of() {
+    let joint = |engaged: &'static str| {
+        found(&[
+            ("torque/joints/1/thread", "M10"),
+            ("torque/joints/1/into", "aluminium"),
+            ("torque/joints/1/engaged", engaged),
+            ("torque/joints/1/figure", "30"),
+        ])
+    };
+    // Twice the diameter in aluminium (common practice).
+    let least = joint("").found.figure("torque/engagement/1").cloned();
+    assert!((least.expect("a length").in_unit(&unit::MILLIMETRE) - 20.0).abs() < 1e-9);
+    assert!(facts(&joint("14")).contains(&"engaged_too_little"));
+    assert!(!facts(&joint("22")).contains(&"engaged_too_little"));
+}
+
+#[test]
+fn a_flanged_head_bears_further_out_and_takes_more_torque() {
+    let figure = |head: &'static str| {
+        let found = found(&[
+            ("torque/joints/1/thread", "3/8 BSF"),
+            ("torque/joints/1/grade", "R"),
+            ("torque/joints/1/head", head),
+        ]);
+        newton_metres(&found, "torque/figure/1")
+    };
+    assert!(figure("flanged") > figure("plain"));
+}
+
+#[test]
 fn bolts_that_do_not_go_back_are_bought_only_with_a_price() {
     let joint = [
         ("torque/joints/1/name", "Flywheel bolts"),

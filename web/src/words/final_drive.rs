@@ -290,6 +290,12 @@ pub static WORDS: Subject = Subject {
             same("The preload is {0}, less than wanted: the pinion will wander under load."),
         ),
         (
+            "side_pull_below",
+            same(
+                "The pull with the carrier in, {0}, lies below the pinion's own, {1}: one of the two was misread, or hooked on elsewhere.",
+            ),
+        ),
+        (
             "side_preload_too_low",
             pair(
                 "The side bearings have {0}, less than wanted: the crown wheel will give way under load.",

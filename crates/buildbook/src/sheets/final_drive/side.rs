@@ -39,6 +39,17 @@ fn drag(sheet: &FinalDriveSheet, pair: &Pair, found: &mut Found) {
             .all()
             .map(|(with, without, radius)| preload::torque(&(with - without), &radius));
         found.show("final_drive/side_rise", Kind::Torque, &rise);
+        if let (Some(with), Some(without)) = (sheet.side_pull.value(), sheet.pull.value())
+            && with.standing(without) == Standing::Below
+        {
+            let remark = Remark::new(Rank::Warning, "side_pull_below");
+            let remark = remark.at(sheet.side_pull.key().clone());
+            found.remark(
+                remark
+                    .with(with.figure(Kind::Force))
+                    .with(without.figure(Kind::Force)),
+            );
+        }
         let behind = (rise, ratio())
             .all()
             .map(|(rise, ratio)| trade::drag_behind_rise(&rise, &ratio));
@@ -77,7 +88,7 @@ fn drag(sheet: &FinalDriveSheet, pair: &Pair, found: &mut Found) {
             Kind::Torque,
             found,
         ),
-        (None, Some(Ok(drag))) => judge(
+        (None, Some(Ok(drag))) if drag.value() >= 0.0 => judge(
             &drag,
             sheet.side_pull.key(),
             limits(sheet),

@@ -44,7 +44,7 @@ fn nonsense_is_told_at_its_field_and_other_results_stay() {
                 for (id, finding) in found.results() {
                     match finding {
                         Ok(figure) => {
-                            assert!(figure.value().is_finite(), "{id}: `{text}` at {key}")
+                            assert!(figure.value().is_finite(), "{id}: `{text}` at {key}");
                         }
                         Err(Lack::Entry(at)) => {
                             assert!(

@@ -87,6 +87,18 @@ fn the_drag_of_the_side_bearings_shows_in_the_rise_at_the_pinion() {
 }
 
 #[test]
+fn a_pull_with_the_carrier_in_that_is_less_than_the_pinions_own_is_doubted() {
+    let looked = found(&[&SIDES[..], &[("side_pull", "12 N exact")]].concat());
+    assert!(facts(&looked).contains(&"side_pull_below"));
+    let judged = facts(&looked)
+        .iter()
+        .filter(|fact| **fact == "side_preload_too_low")
+        .count();
+    // The one is of the spread; nothing is said of a drag that cannot be.
+    assert_eq!(judged, 1);
+}
+
+#[test]
 fn a_drag_wanted_upside_down_is_told_at_its_field_and_the_rest_stays() {
     let mut entries = SIDES.to_vec();
     entries[8].1 = "1 N m";

@@ -214,13 +214,14 @@ fn evaluated(mut again: Again<'_>) -> Findings {
         |old| &old.costs,
         |read| {
             let buyers = [
+                marking.found(),
                 gearing.found(),
                 final_drive.found(),
                 springs.found(),
                 torque.found(),
                 paint.found(),
             ];
-            costs::findings(read, &buyers)
+            costs::findings(read, &buyers, &marking)
         },
     );
     let handover = again.findings(
@@ -250,6 +251,7 @@ pub fn reads(sheet: &str) -> &'static [&'static str] {
         "final_drive" => &["vehicle", "gearing"],
         "costs" => &[
             "vehicle",
+            "marking",
             "gearing",
             "final_drive",
             "springs",
@@ -336,6 +338,16 @@ pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
             "new_count",
         ]),
         ("costs", "springs") => Some(&[]),
+        // Of marking out costs read what a template costs, and how many features there are, each of which is carried by its first reading.
+        ("costs", "marking") => Some(&[
+            "rank",
+            "a",
+            "along",
+            "template_got",
+            "template_hire",
+            "template_days",
+            "template_buy",
+        ]),
         ("handover", "vehicle") => {
             Some(&["front_unladen", "rear_unladen", "front_limit", "rear_limit"])
         }

@@ -350,3 +350,33 @@ fn a_hole_can_be_off_by_its_ellipse_and_the_drilling_and_a_bolt_tolerates_half_i
     assert!(near(tolerated(&mm(9.0), &bolt).value(), 0.0005, 1e-12));
     assert!(bolt_through(&mm(62.0)).is_none());
 }
+
+#[test]
+fn the_land_to_an_edge_is_that_to_its_line_and_less_than_nothing_beyond_it() {
+    // The edge rises by 3 in 4, through the origin; the metal lies below it. By hand: the point (100, 0) lies 60 off it.
+    let edge = [Point::exact(0.0, 0.0), Point::exact(0.04, 0.03)];
+    let metal = Point::exact(0.3, 0.0);
+    let left = |x: f64, y: f64| {
+        let hole = placed(Shape::round(mm(20.0)).unwrap(), x, y, 0.0);
+        land_to_edge(&hole, &edge, &metal, &mm(5.0))
+    };
+    let inside = left(100.0, 0.0);
+    assert!(near(inside.left.value(), 0.050, 1e-12));
+    assert_eq!(inside.verdict, LandVerdict::Enough);
+    // As far along as one likes, the edge goes on: (900, 600) lies 60 below it as well.
+    assert!(near(left(900.0, 600.0).left.value(), 0.050, 1e-12));
+    // On the edge half of the hole hangs out, beyond it all of it.
+    assert!(near(left(0.0, 0.0).left.value(), -0.010, 1e-12));
+    let beyond = left(-100.0, 0.0);
+    assert!(near(beyond.left.value(), -0.070, 1e-12));
+    assert_eq!(beyond.verdict, LandVerdict::Clash);
+    // A rectangle's corner: 40 by 20 about (100, 0), whose corner (80, 10) lies (3 * 80 - 4 * 10) / 5 = 40 off.
+    let window = placed(
+        Shape::rectangle(mm(40.0), mm(20.0), mm(0.0)).unwrap(),
+        100.0,
+        0.0,
+        0.0,
+    );
+    let land = land_to_edge(&window, &edge, &metal, &mm(5.0));
+    assert!(near(land.left.value(), 0.040, 1e-12));
+}

@@ -6,8 +6,9 @@ use fantoccini::Locator;
 use fantoccini::actions::{
     Actions, InputSource, KeyAction, KeyActions, PointerAction, TouchActions,
 };
-use serde_json::json;
+use serde_json::{Value, json};
 
+use crate::commands::Developer;
 use crate::{Journey, Outcome, scripts};
 
 impl Journey {
@@ -37,6 +38,76 @@ impl Journey {
             .perform_actions(Actions::from(finger))
             .await
             .map_err(|error| format!("`{what}`: {error}"))?;
+        self.drawn().await
+    }
+
+    /// Puts fingers down at places, moves each to another in steps, as a hand does, and lifts them.
+    ///
+    /// # Errors
+    /// When the browser does not take the touch.
+    pub async fn fingers(&self, ways: &[[(f64, f64); 2]]) -> Outcome {
+        const STEPS: u8 = 8;
+        let finger = |(number, [from, to]): (usize, &[(f64, f64); 2])| {
+            let at = |step: u8| {
+                let share = f64::from(step) / f64::from(STEPS);
+                PointerAction::MoveTo {
+                    duration: (step > 0).then_some(Duration::from_millis(30)),
+                    x: (from.0 + share * (to.0 - from.0)).round(),
+                    y: (from.1 + share * (to.1 - from.1)).round(),
+                }
+            };
+            let down = TouchActions::new(format!("finger {number}"))
+                .then(at(0))
+                .then(PointerAction::Down { button: 0 });
+            let moved = (1..=STEPS).fold(down, |hand, step| hand.then(at(step)));
+            moved.then(PointerAction::Up { button: 0 })
+        };
+        let mut all = ways.iter().enumerate().map(finger);
+        let Some(first) = all.next() else {
+            return Ok(());
+        };
+        let together = all.fold(Actions::from(first), Actions::and);
+        self.client
+            .perform_actions(together)
+            .await
+            .map_err(|error| format!("{} fingers: {error}", ways.len()))?;
+        self.drawn().await
+    }
+
+    /// Two fingers about a place, spread (more than 1) or brought together (less), by the browser's own hand: it takes what the page
+    /// leaves to the browser for scrolling, as it does of a person's fingers.
+    ///
+    /// # Errors
+    /// When the browser does not do it.
+    pub async fn pinch(&self, (x, y): (f64, f64), times: f64) -> Outcome {
+        let parameters =
+            json!({ "x": x, "y": y, "scaleFactor": times, "gestureSourceType": "touch" });
+        self.gesture("Input.synthesizePinchGesture", parameters)
+            .await
+    }
+
+    /// One finger from a place, so far across and down, by the browser's own hand.
+    ///
+    /// # Errors
+    /// When the browser does not do it.
+    pub async fn swipe(&self, (x, y): (f64, f64), (across, down): (f64, f64)) -> Outcome {
+        let parameters = json!({
+            "x": x, "y": y, "xDistance": across, "yDistance": down,
+            "gestureSourceType": "touch", "preventFling": true,
+        });
+        self.gesture("Input.synthesizeScrollGesture", parameters)
+            .await
+    }
+
+    async fn gesture(&self, command: &'static str, parameters: Value) -> Outcome {
+        let gesture = Developer {
+            command,
+            parameters,
+        };
+        self.client
+            .issue_cmd(gesture)
+            .await
+            .map_err(|error| format!("{command}: {error}"))?;
         self.drawn().await
     }
 

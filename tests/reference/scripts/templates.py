@@ -60,8 +60,19 @@ def apart(inputs):
 
 
 def to_edge(inputs):
-    """The least distance to a straight edge."""
-    return in_place(inputs["shape"][0]).distance(LineString(inputs["edge"]))
+    """The least distance to a straight edge that goes on beyond its two points; less than nothing by how far the shape reaches over it."""
+    one, two = (np.array(at, float) for at in inputs["edge"])
+    along = 100 * (two - one)
+    line = [one - along, two + along]
+    inward = np.array([-along[1], along[0]])
+    if np.dot(inward, np.array(inputs["metal"][0], float) - one) < 0:
+        inward = -inward
+    metal = Polygon([*line, line[1] + inward, line[0] + inward])
+    shape = in_place(inputs["shape"][0])
+    over = shape.difference(metal)
+    if over.is_empty:
+        return shape.distance(LineString(line))
+    return -max(LineString(line).distance(Point(at)) for at in over.convex_hull.exterior.coords)
 
 
 def plate(inputs):

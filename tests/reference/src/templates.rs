@@ -33,7 +33,8 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         "to_edge" => {
             let ends = inputs.list("edge")?;
             let edge = [point(&ends[0])?, point(&ends[1])?];
-            let left = land_to_edge(&shape(inputs, "shape")?, &edge, &none).left;
+            let metal = point(&inputs.list("metal")?[0])?;
+            let left = land_to_edge(&shape(inputs, "shape")?, &edge, &metal, &none).left;
             Ok(vec![left.value() * 1e3])
         }
         "plate" => {

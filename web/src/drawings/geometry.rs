@@ -50,12 +50,19 @@ impl Near {
     /// As near as it gets.
     const NEAREST: f64 = 16.0;
 
-    /// So many times nearer, or further; the whole is the furthest.
+    /// So many times nearer, or further; the whole is the furthest. What the eye is on stays where it is.
     #[must_use]
     pub fn by(self, times: f64) -> Self {
+        self.about(times, (0.0, 0.0))
+    }
+
+    /// The same about another place, so many pixels across and down from where what the eye is on lies in the whole.
+    #[must_use]
+    pub fn about(self, times: f64, from: Point) -> Self {
         let zoom = (self.zoom * times).clamp(1.0, Self::NEAREST);
         let share = zoom / self.zoom;
-        let moved = (self.moved.0 * share, self.moved.1 * share);
+        let held = |moved: f64, from: f64| share * moved + (1.0 - share) * from;
+        let moved = (held(self.moved.0, from.0), held(self.moved.1, from.1));
         if zoom > 1.0 {
             Self { zoom, moved }
         } else {
@@ -298,5 +305,23 @@ mod tests {
             Near::default().by(2.0).shifted(9.0, 9.0).by(0.5),
             Near::default()
         );
+        // Two fingers about (400, 100): what lies under them stays under them, again and again.
+        let eye = whole.at(0.25, 0.5);
+        let from = (400.0 - eye.0, 100.0 - eye.1);
+        let mut hand = Near::default().by(1.5).shifted(20.0, -30.0);
+        let shows = |hand: Near| {
+            let fit = whole.nearer(hand, (0.25, 0.5));
+            let origin = fit.at(0.0, 0.0);
+            (
+                (400.0 - origin.0) / fit.scale,
+                (100.0 - origin.1) / fit.scale,
+            )
+        };
+        let under = shows(hand);
+        for times in [1.3, 1.7, 0.8] {
+            hand = hand.about(times, from);
+            let now = shows(hand);
+            assert!((now.0 - under.0).abs() < 1e-9 && (now.1 - under.1).abs() < 1e-9);
+        }
     }
 }

@@ -12,6 +12,7 @@ pub struct Labels {
     width: f64,
     height: f64,
     taken: Vec<Area>,
+    drawn: Vec<Area>,
     wanted: Vec<(Point, String)>,
 }
 
@@ -24,6 +25,15 @@ struct Area {
 }
 
 impl Area {
+    fn of(left: f64, top: f64, wide: f64, tall: f64) -> Self {
+        Self {
+            left,
+            top,
+            right: left + wide,
+            bottom: top + tall,
+        }
+    }
+
     fn meets(&self, other: &Self) -> bool {
         self.left < other.right
             && other.left < self.right
@@ -34,6 +44,25 @@ impl Area {
     fn within(&self, width: f64, height: f64) -> bool {
         self.left >= 0.0 && self.top >= 0.0 && self.right <= width && self.bottom <= height
     }
+}
+
+/// Places about a point in a widening ring, and whether they are so far off that a leader is due.
+fn around(names: Point, wide: f64) -> impl Iterator<Item = (Area, bool)> {
+    (0..STEPS).flat_map(move |step| {
+        let off = 8.0 + step as f64 * 12.0;
+        let (right, left) = (names.0 + 6.0, names.0 - wide - 6.0);
+        let (over, under) = (names.1 - LINE - off + 4.0, names.1 + off - 4.0);
+        let level = names.1 - LINE / 2.0;
+        let places = [
+            (names.0 + off, level),
+            (right, over),
+            (names.0 - off - wide, level),
+            (right, under),
+            (left, over),
+            (left, under),
+        ];
+        places.map(|(left, top)| (Area::of(left, top, wide, LINE), step > 1))
+    })
 }
 
 /// Where a label came to stand.
@@ -56,6 +85,7 @@ impl Labels {
             width: paper.width,
             height: paper.height,
             taken: Vec::new(),
+            drawn: Vec::new(),
             wanted: Vec::new(),
         }
     }
@@ -67,12 +97,34 @@ impl Labels {
         }
     }
 
-    /// Where each label comes to stand: the first of a widening ring of places that is free and on the paper.
+    /// Keeps labels off a text that stands where it must.
+    pub fn keep_off_text(&mut self, at: Point, lean: Lean, said: &str) {
+        let wide = text_width(said);
+        let left = match lean {
+            Lean::Start => at.0,
+            Lean::Middle => at.0 - wide / 2.0,
+            Lean::End => at.0 - wide,
+        };
+        self.taken
+            .push(Area::of(left, at.1 - LINE + 6.0, wide, LINE));
+    }
+
+    /// Keeps labels off what is drawn about a point, as long as there is other room.
+    pub fn keep_off(&mut self, at: Point, reach: f64) {
+        let (left, top) = (at.0 - reach, at.1 - reach);
+        self.drawn
+            .push(Area::of(left, top, 2.0 * reach, 2.0 * reach));
+    }
+
+    /// Where each label comes to stand: the first of a widening ring of places that is free and on the paper. One that finds no
+    /// room anywhere is left out.
     pub fn places(&self) -> Vec<Placed> {
         let mut taken = self.taken.clone();
         let mut places = Vec::with_capacity(self.wanted.len());
         for (names, said) in &self.wanted {
-            let (area, far) = self.free_area(*names, text_width(said), &taken);
+            let Some((area, far)) = self.free_area(*names, text_width(said), &taken) else {
+                continue;
+            };
             taken.push(area);
             places.push(Placed {
                 at: (area.left, area.bottom - 6.0),
@@ -84,37 +136,43 @@ impl Labels {
         places
     }
 
-    fn free_area(&self, names: Point, wide: f64, taken: &[Area]) -> (Area, bool) {
-        let at = |left: f64, top: f64| Area {
-            left,
-            top,
-            right: left + wide,
-            bottom: top + LINE,
+    fn free_area(&self, names: Point, wide: f64, taken: &[Area]) -> Option<(Area, bool)> {
+        let off_text = |place: &Area| {
+            place.within(self.width, self.height) && !taken.iter().any(|t| t.meets(place))
         };
-        let mut fallback = None;
-        for step in 0..STEPS {
-            let off = 8.0 + step as f64 * 12.0;
-            let places = [
-                at(names.0 + off, names.1 - LINE / 2.0),
-                at(names.0 + 6.0, names.1 - LINE - off + 4.0),
-                at(names.0 - off - wide, names.1 - LINE / 2.0),
-                at(names.0 + 6.0, names.1 + off - 4.0),
-                at(names.0 - wide - 6.0, names.1 - LINE - off + 4.0),
-                at(names.0 - wide - 6.0, names.1 + off - 4.0),
-            ];
-            for place in places {
-                if !place.within(self.width, self.height) {
-                    continue;
-                }
-                fallback.get_or_insert(place);
-                if !taken.iter().any(|t| t.meets(&place)) {
-                    return (place, step > 1);
-                }
-            }
-        }
-        let left = (names.0 + 8.0).min(self.width - wide).max(0.0);
-        let top = (names.1 - LINE).clamp(0.0, (self.height - LINE).max(0.0));
-        (fallback.unwrap_or(at(left, top)), false)
+        let off_all = |place: &Area| off_text(place) && !self.drawn.iter().any(|d| d.meets(place));
+        let ring = || around(names, wide);
+        // Far from what it names a label may as well stand on a line.
+        ring()
+            .take(6 * STEPS / 2)
+            .find(|(place, _)| off_all(place))
+            .or_else(|| ring().find(|(place, _)| off_text(place)))
+            .or_else(|| self.anywhere(names, wide, &off_text))
+    }
+
+    /// The free place on the paper that is nearest.
+    fn anywhere(
+        &self,
+        names: Point,
+        wide: f64,
+        free: &dyn Fn(&Area) -> bool,
+    ) -> Option<(Area, bool)> {
+        let downs = (0..).map(|i| f64::from(i) * LINE / 2.0);
+        let downs = downs.take_while(|top| top + LINE <= self.height);
+        let all = downs.flat_map(|top| {
+            let acrosses = (0..).map(|i| f64::from(i) * LINE / 2.0);
+            let acrosses = acrosses.take_while(|left| left + wide <= self.width);
+            acrosses.map(move |left| Area::of(left, top, wide, LINE))
+        });
+        let off = |place: &Area| {
+            let middle = (
+                (place.left + place.right) / 2.0,
+                (place.top + place.bottom) / 2.0,
+            );
+            (middle.0 - names.0).hypot(middle.1 - names.1)
+        };
+        let nearest = all.filter(free).min_by(|a, b| off(a).total_cmp(&off(b)))?;
+        Some((nearest, true))
     }
 
     /// The labels as SVG, with leaders where they had to stand off.
@@ -168,6 +226,32 @@ mod tests {
             .collect();
         for (i, a) in areas.iter().enumerate() {
             assert!(a.within(400.0, 300.0), "{a:?}");
+            assert!(areas[i + 1..].iter().all(|b| !a.meets(b)), "{places:?}");
+        }
+    }
+
+    #[test]
+    fn on_a_narrow_paper_labels_find_the_room_there_is_and_never_overlap() {
+        let narrow = Paper {
+            width: 240.0,
+            height: 220.0,
+            ..paper()
+        };
+        let mut labels = Labels::new(&narrow);
+        labels.keep_off_text((120.0, 24.0), Lean::Middle, "Centre line, not measured");
+        for i in 0..30 {
+            labels.keep_off((f64::from(i) * 7.0, 110.0), 8.0);
+            labels.add((f64::from(i) * 7.0, 110.0), format!("Feature {i}"));
+        }
+        let places = labels.places();
+        // Ten lines of two of them, less the line of the text and what a ring leaves between.
+        assert!(places.len() >= 12, "{}", places.len());
+        let areas: Vec<Area> = places
+            .iter()
+            .map(|p| Area::of(p.at.0, p.at.1 + 6.0 - LINE, text_width(&p.said), LINE))
+            .collect();
+        for (i, a) in areas.iter().enumerate() {
+            assert!(a.within(240.0, 220.0) && a.top >= 24.0 + 6.0, "{a:?}");
             assert!(areas[i + 1..].iter().all(|b| !a.meets(b)), "{places:?}");
         }
     }

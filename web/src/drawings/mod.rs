@@ -67,8 +67,11 @@ pub struct Table {
     pub rows: Vec<Vec<String>>,
 }
 
+/// Where on the whole paper the place lies that the eye is on, which stays where it is as one comes nearer.
+pub type LooksAt = fn(&State, &Paper) -> Option<Point>;
+
 /// The drawings whose parts lie so close together that one has to come nearer.
-pub const CLOSE: &[&str] = &["marking/pattern"];
+pub const CLOSE: &[(&str, LooksAt)] = &[("marking/pattern", marking::looks_at)];
 
 /// A drawing that a page can show: its id and how it is drawn.
 pub struct Plate {

@@ -5,6 +5,7 @@
 //! solid and filled, what is taken away is hatched, what is uncertain is a band of brass with edges.
 
 use super::Point;
+use std::f64::consts::FRAC_1_SQRT_2;
 use yew::{Html, html};
 
 /// What a line stands for.
@@ -263,6 +264,32 @@ pub fn leader(from: Point, to: Point) -> Html {
             { polyline(&[from, to], Line::Fine) }
             <circle class="leader-end" cx={px(to.0)} cy={px(to.1)} r="3" />
         </g>
+    }
+}
+
+/// A circle hatched line by line: one that is too small for the pattern shows it as well.
+pub fn hatched_circle(centre: Point, radius: f64) -> Html {
+    const APART: f64 = 5.0;
+    let count = (radius / APART).floor();
+    let steps = (0..=(2.0 * count) as u32).map(|step| (f64::from(step) - count) * APART);
+    let lines = steps.map(|off| {
+        let half = (radius * radius - off * off).max(0.0).sqrt();
+        // Lines that rise to the right at 45°, side by side.
+        let (across, along) = (off * FRAC_1_SQRT_2, half * FRAC_1_SQRT_2);
+        let middle = (centre.0 + across, centre.1 + across);
+        format!(
+            "M{} {}L{} {}",
+            px(middle.0 - along),
+            px(middle.1 + along),
+            px(middle.0 + along),
+            px(middle.1 - along)
+        )
+    });
+    html! {
+        <>
+            { circle(centre, radius, Line::Outline) }
+            <path class="hatch-line" d={lines.collect::<String>()} />
+        </>
     }
 }
 

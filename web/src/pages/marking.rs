@@ -1,6 +1,7 @@
 //! Where do the holes go?
 
 mod costs;
+mod folds;
 mod making;
 mod placing;
 mod tables;
@@ -10,6 +11,7 @@ use crate::drawings::Plate;
 use crate::drawings::marking::PATTERN;
 use crate::widgets::{BeforeNowTable, EntryList, EntryRow, Group, ResultTable, SheetPage};
 use costs::AskCosts;
+use folds as fold;
 use making::{OldHoles, Schedule};
 use placing::PLACING;
 pub use tables::readings;
@@ -21,79 +23,50 @@ const ANSWERS: &[&str] = &["marking/arc_a/*", "marking/arc_b/*"];
 const PLATES: &[&Plate] = &[&PATTERN];
 const RESULTS: &[&str] = &["marking/centre", "marking/pair/*", "marking/edge/*"];
 
-const DATUMS: &[&str] = &[
-    "seen_from",
-    "ab",
-    "ac",
-    "bc",
-    "c_side",
-    "ad",
-    "bd",
-    "d_side",
-    "cd",
-    "taken_with",
-];
-const ABOUT: &[&str] = &[
-    "a_is",
-    "b_is",
-    "c_is",
-    "d_is",
-    "datum_diameter",
-    "taken",
-    "panel_radius",
-];
-const MOVE: &[&str] = &["move_by", "shift_along", "shift_across"];
-const NEW: &[&str] = &["new_ab", "new_ac", "new_bc", "new_ad", "new_bd", "new_cd"];
-const METAL: &[&str] = &["land", "sheet", "weld_gap", "saw_kerf", "pilot", "drilling"];
-const TEMPLATE: &[&str] = &[
-    "template_for",
-    "template_seen",
-    "goes_on",
-    "overlap",
-    "bar_along",
-    "bar_up",
-    "cutter_kerf",
-];
-
-/// The marking-out sheet.
+/// The marking-out sheet. What is not worked on is folded up; "Set it out" stands open.
 #[component]
 pub fn Marking() -> Html {
     let below = html! {
         <>
-            <Strike />
-            <Readings />
-            <Schedule />
-            <Templates />
-            <OldHoles />
-            <Group id="marking/results" card={false}><ResultTable sheet="marking" results={RESULTS} /></Group>
-            <AskCosts />
+            <Group id="marking/strike" card={false} folds={&fold::STRIKE}><Strike /></Group>
+            <Group id="marking/templates" card={false} folds={&fold::TEMPLATES}>
+                <Templates />
+                <div class="rows">{ rows(&fold::TEMPLATES) }</div>
+            </Group>
+            <Group id="marking/readings" card={false} folds={&fold::READINGS}><Readings /></Group>
+            <Group id="marking/schedule" card={false} folds={&fold::SCHEDULE}><Schedule /></Group>
+            <Group id="marking/closing" card={false} folds={&fold::CLOSING}><OldHoles /></Group>
+            <Group id="marking/results" card={false} folds={&fold::RESULTS}>
+                <ResultTable sheet="marking" results={RESULTS} />
+            </Group>
+            <Group id="marking/getting" folds={&fold::GETTING}>{ rows(&fold::GETTING) }<AskCosts /></Group>
             <BeforeNowTable sheet="marking" />
         </>
     };
     html! {
         <SheetPage sheet="marking" answers={ANSWERS} plates={PLATES} {below}>
-            <Group id="marking/datums">{ rows(DATUMS) }</Group>
-            <Group id="marking/features" card={false}>
-                <EntryList list="marking/features" placing={&PLACING} titled={false} />
+            <Group id="marking/datums" folds={&fold::DATUMS}>{ rows(&fold::DATUMS) }</Group>
+            <Group id="marking/features" card={false} folds={&fold::FEATURES}>{ list("marking/features", false) }</Group>
+            <Group id="marking/new_side" card={false} folds={&fold::NEW_SIDE}>
+                <div class="rows">{ rows(&fold::NEW_SIDE) }</div>
+                { list("marking/pairs", true) }
             </Group>
-            <Group id="marking/move">{ rows(MOVE) }</Group>
-            <Group id="marking/new_side">{ rows(NEW) }</Group>
-            <Group id="marking/pairs" card={false}>
-                <EntryList list="marking/pairs" placing={&PLACING} titled={false} />
+            <Group id="marking/there" card={false} folds={&fold::THERE}>
+                { list("marking/there", true) }{ list("marking/edges", true) }
             </Group>
-            <Group id="marking/there" card={false}>
-                <EntryList list="marking/there" placing={&PLACING} titled={false} />
-            </Group>
-            <Group id="marking/metal">{ rows(METAL) }</Group>
-            <Group id="marking/about">{ rows(ABOUT) }</Group>
-            <Group id="marking/template">{ rows(TEMPLATE) }</Group>
+            <Group id="marking/metal" folds={&fold::METAL}>{ rows(&fold::METAL) }</Group>
         </SheetPage>
     }
 }
 
-fn rows(fields: &'static [&'static str]) -> Html {
+fn list(list: &'static str, titled: bool) -> Html {
+    html! { <EntryList {list} placing={&PLACING} {titled} /> }
+}
+
+/// A row for each entry of a group.
+fn rows(group: &crate::widgets::Folds) -> Html {
+    let fields = group.holds.iter();
     fields
-        .iter()
         .map(|field| html! { <EntryRow key={*field} at={format!("marking/{field}")} /> })
         .collect()
 }

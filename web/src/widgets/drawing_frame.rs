@@ -1,7 +1,7 @@
 //! A drawing with its title, its one sentence for those who do not see it, and the same as a table.
 
 use super::icon::{Icon, icon};
-use crate::desk::{use_settings, use_slice};
+use crate::desk::{use_desk, use_settings, use_slice};
 use crate::drawings::parts::px;
 use crate::drawings::{CLOSE, Drawing, Near, Paper, Plate, Point, Table, first_to_measure};
 use crate::words::{self, Tongue, found, frame};
@@ -31,7 +31,8 @@ pub fn DrawingFrame(props: &DrawingFrameProps) -> Html {
     let tabled = use_state(|| false);
     let near = use_state_eq(Near::default);
     let hand = use_mut_ref(Hand::default);
-    let close = CLOSE.contains(&plate.id);
+    let close = CLOSE.iter().find(|(id, _)| *id == plate.id);
+    let desk = use_desk();
     let paper = Paper {
         near: *near,
         width,
@@ -43,13 +44,21 @@ pub fn DrawingFrame(props: &DrawingFrameProps) -> Html {
         let paper = paper.clone();
         use_slice(move |state| (plate.draw)(state, &paper)).flatten()
     };
+    let eye = {
+        let paper = paper.clone();
+        Rc::new(move || {
+            let (_, looks_at) = close?;
+            looks_at(&desk.as_ref()?.state(), &paper)
+        })
+    };
+    let touch = |touch| touched(&near, &hand, &eye, touch);
     let body = match &drawing {
         None => empty(plate, &paper),
         Some(drawing) if *tabled => table(&drawing.table),
-        Some(drawing) if close => html! {
+        Some(drawing) if close.is_some() => html! {
             <div class={classes!("close", (near.zoom > 1.0).then_some("near"))}
-                onpointerdown={touched(&near, &hand, Touch::Down)} onpointermove={touched(&near, &hand, Touch::Moves)}
-                onpointerup={touched(&near, &hand, Touch::Up)} onpointercancel={touched(&near, &hand, Touch::Up)}>
+                onpointerdown={touch(Touch::Down)} onpointermove={touch(Touch::Moves)}
+                onpointerup={touch(Touch::Up)} onpointercancel={touch(Touch::Up)}>
                 { svg(drawing, &paper, plate) }
                 { nearer_keys(&near, &hand, plate, settings.tongue) }
             </div>
@@ -124,27 +133,41 @@ enum Touch {
     Up,
 }
 
-/// Fingers on the drawing: one moves what was brought near, two bring it nearer or further.
+/// Fingers on the drawing: one moves what was brought near, two bring it nearer or further and take it along, so that what lies between
+/// them stays there.
 fn touched(
     near: &UseStateHandle<Near>,
     hand: &Rc<RefCell<Hand>>,
+    eye: &Rc<impl Fn() -> Option<Point> + 'static>,
     touch: Touch,
 ) -> Callback<PointerEvent> {
-    let (near, hand) = (near.clone(), Rc::clone(hand));
+    let (near, hand, eye) = (near.clone(), Rc::clone(hand), Rc::clone(eye));
     Callback::from(move |event: PointerEvent| {
         let hand = &mut *hand.borrow_mut();
         let id = event.pointer_id();
         let here = (f64::from(event.client_x()), f64::from(event.client_y()));
         let held = hand.fingers.iter().position(|(finger, _)| *finger == id);
         match (touch, held) {
-            (Touch::Down, None) => hand.fingers.push((id, here)),
+            (Touch::Down, _) => {
+                // The first finger of a hand: whatever was not seen leaving is gone.
+                if event.is_primary() {
+                    hand.fingers.clear();
+                }
+                hand.fingers.push((id, here));
+            }
             (Touch::Up, Some(at)) => drop(hand.fingers.swap_remove(at)),
             (Touch::Moves, Some(at)) => {
                 let last = std::mem::replace(&mut hand.fingers[at].1, here);
-                let apart = |a: Point, b: Point| (a.0 - b.0).hypot(a.1 - b.1).max(1.0);
                 let other = hand.fingers.iter().find(|(finger, _)| *finger != id);
                 hand.near = match other {
-                    Some((_, other)) => hand.near.by(apart(here, *other) / apart(last, *other)),
+                    Some((_, other)) => {
+                        let from = from_the_eye(&event, half_way(last, *other), eye());
+                        let times = apart(here, *other) / apart(last, *other);
+                        // Both fingers take it along, this one by half of its way.
+                        hand.near
+                            .about(times, from)
+                            .shifted((here.0 - last.0) / 2.0, (here.1 - last.1) / 2.0)
+                    }
                     None => hand.near.shifted(here.0 - last.0, here.1 - last.1),
                 };
                 near.set(hand.near);
@@ -152,6 +175,25 @@ fn touched(
             _ => {}
         }
     })
+}
+
+fn apart(a: Point, b: Point) -> f64 {
+    (a.0 - b.0).hypot(a.1 - b.1).max(1.0)
+}
+
+fn half_way(a: Point, b: Point) -> Point {
+    ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0)
+}
+
+/// How far a point of the screen lies from where on the whole paper the eye is.
+fn from_the_eye(event: &PointerEvent, at: Point, eye: Option<Point>) -> Point {
+    let target = event.target_dyn_into::<Element>();
+    let paper = target.and_then(|target| target.closest("svg.plate").ok().flatten());
+    let (Some(paper), Some(eye)) = (paper, eye) else {
+        return (0.0, 0.0);
+    };
+    let edges = paper.get_bounding_client_rect();
+    (at.0 - edges.left() - eye.0, at.1 - edges.top() - eye.1)
 }
 
 fn svg(drawing: &Drawing, paper: &Paper, plate: &Plate) -> Html {

@@ -68,7 +68,7 @@ pub use choices::Choices;
 pub use drawing_frame::{DrawingFrame, table};
 pub use entry_list::{EntryList, RowKey};
 pub use entry_row::{EntryRow, id_of};
-pub use group::Group;
+pub use group::{Folds, Group};
 pub use icon::{Icon, icon};
 pub use keypad::Keypad;
 pub use motif::motif;

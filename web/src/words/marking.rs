@@ -1,74 +1,9 @@
 //! The words of the marking-out sheet.
 
-use super::{Phrase, Subject, list, pair, same, told, told_of};
+use super::{Subject, list, pair, same, told, told_of};
 
-/// The title of the drawing of the pattern.
-pub const PATTERN_TITLE: Phrase = same("The pattern and where it goes");
-/// What is to be seen in it.
-pub const PATTERN_SAID: Phrase =
-    same("{0} features on the side they were taken from, dashed, and where they go, filled.");
-/// The vehicle's centre line, measured.
-pub const CENTRE: Phrase = pair("Centre line", "Center line");
-/// The vehicle's centre line, only drawn.
-pub const CENTRE_GUESSED: Phrase = pair("Centre line, not measured", "Center line, not measured");
-/// The heading of the features.
-pub const FEATURE: Phrase = same("Feature");
-/// The heading of the arc from A on the new side.
-pub const FROM_A: Phrase = same("From A′");
-/// The heading of the arc from B on the new side.
-pub const FROM_B: Phrase = same("From B′");
-/// The heading of the ±.
-pub const WITHIN: Phrase = same("Within");
-
-/// How the bands of ± are drawn.
-pub const BANDS: Phrase = same("± {0} times as large");
-/// The heading of where it was, along the line.
-pub const WAS_ALONG: Phrase = same("Along A–B");
-/// The heading of where it was, above the line.
-pub const WAS_ABOVE: Phrase = same("Above A–B");
-/// The heading of the offset along the new line.
-pub const ALONG: Phrase = same("Along A′–B′");
-/// The heading of the offset from the new line.
-pub const ABOVE: Phrase = same("Above A′–B′");
-/// The heading of what differs between image and fit.
-pub const DIFFERS: Phrase = same("Image to fit");
-/// The heading of the land.
-pub const LAND: Phrase = same("Least land");
-/// The heading of how far it may be off.
-pub const WORST: Phrase = same("At worst off by");
-/// The heading of what the readings say of each other.
-pub const SAYS: Phrase = same("The readings");
-/// All agree.
-pub const AGREE: Phrase = same("agree");
-/// Nothing checks them.
-pub const UNCHECKED: Phrase = same("nothing checks them");
-/// One of three is bad.
-pub const ONE_IS_BAD: Phrase = same("one is bad");
-/// More than one is bad.
-pub const SEVERAL: Phrase = same("do not agree");
-/// One was named.
-pub const NAMED: Phrase = same("{0} is out");
-/// How the set-out table is to be used.
-pub const STRIKE_SAID: Phrase = same(
-    "Strike both arcs, and check with the offsets from the line. Where image and fit differ by more than their ±, the body is not symmetrical: decide which one the parts follow.",
-);
-/// What the residuals are.
-pub const RESIDUALS_SAID: Phrase =
-    same("What each reading is longer (+) or shorter than the place found from all of them.");
-/// Brings the question of a hired template to costs.
-pub const ASK_SEND: Phrase = same("Ask Costs: send out or do here?");
-/// Brings the question of an own template to costs.
-pub const ASK_HIRE: Phrase = pair(
-    "Ask Costs: hire or buy a template?",
-    "Ask Costs: rent or buy a template?",
-);
-/// What the costs line is called.
-pub const TEMPLATE: Phrase = same("Drilling template");
-/// What the work is called there.
-pub const SETTING_OUT: Phrase = pair(
-    "Marking out, with a hired template",
-    "Layout, with a rented template",
-);
+mod said;
+pub use said::*;
 
 const FEATURES: &[&str] = &["marking/features"];
 
@@ -98,7 +33,7 @@ pub static WORDS: Subject = Subject {
         ("marking/taken", same("Distances taken")),
         ("marking/panel_radius", same("Panel curved to a radius of")),
         ("marking/features/*/name", same("Name")),
-        ("marking/features/*/kind", same("It is a")),
+        ("marking/features/*/kind", same("What it is")),
         ("marking/features/*/diameter", same("Diameter")),
         ("marking/features/*/length", same("Length over all")),
         ("marking/features/*/width", same("Width")),
@@ -147,6 +82,16 @@ pub static WORDS: Subject = Subject {
         ("marking/there/*/b", same("From B′")),
         ("marking/there/*/side", same("It lies")),
         ("marking/there/*/diameter", same("Takes up, across")),
+        ("marking/edges/*/name", same("What it is")),
+        ("marking/edges/*/by", same("It is given by")),
+        ("marking/edges/*/off_a", same("Away from A′–B′, at A′")),
+        ("marking/edges/*/off_b", same("Away from A′–B′, at B′")),
+        ("marking/edges/*/one_a", same("One point, from A′")),
+        ("marking/edges/*/one_b", same("One point, from B′")),
+        ("marking/edges/*/side", same("It lies")),
+        ("marking/edges/*/two_a", same("Another point, from A′")),
+        ("marking/edges/*/two_b", same("Another point, from B′")),
+        ("marking/edges/*/two_side", same("That one lies")),
         ("marking/land", same("Land to be left, at least")),
         ("marking/sheet", same("Sheet metal, thickness")),
         ("marking/weld_gap", same("Gap to weld round a patch")),
@@ -156,10 +101,21 @@ pub static WORDS: Subject = Subject {
         ("marking/template_for", same("Template for")),
         ("marking/template_seen", same("Drawn as seen")),
         ("marking/goes_on", same("It goes on the")),
+        ("marking/datum_lean", same("B′ stands higher than A′, by")),
         ("marking/overlap", same("Pages overlap by")),
         ("marking/bar_along", same("Bar of 100 mm, along")),
         ("marking/bar_up", same("Bar of 100 mm, up")),
         ("marking/cutter_kerf", same("Kerf in the cutter’s file")),
+        ("marking/template_got", same("A template is")),
+        (
+            "marking/template_hire",
+            pair("Hire for a day", "Rent for a day"),
+        ),
+        (
+            "marking/template_days",
+            pair("Days of hire", "Days of rent"),
+        ),
+        ("marking/template_buy", same("Price to buy")),
     ],
     hints: &[
         (
@@ -211,10 +167,20 @@ pub static WORDS: Subject = Subject {
             "marking/bar_along",
             same("As printed while this was blank."),
         ),
+        (
+            "marking/datum_lean",
+            same("Where the line A′–B′ is not level: UP is turned by as much."),
+        ),
+        (
+            "marking/edges/*/off_b",
+            same("Blank: as at A′, the edge runs along the line."),
+        ),
         ("marking/bar_up", same("As printed while this was blank.")),
         (
             "marking/cutter_kerf",
-            same("Nothing where the cutter allows for it."),
+            same(
+                "One kerf for all that is cut; hole saws have theirs above. Nothing where the cutter allows for it.",
+            ),
         ),
     ],
     choices: &[
@@ -228,14 +194,14 @@ pub static WORDS: Subject = Subject {
         ("trammel", same("Trammel")),
         ("chord", same("Straight")),
         ("surface", same("Over the surface")),
-        ("round", same("Round hole")),
+        ("round", same("Round")),
         ("slot", same("Slot")),
         ("rectangle", same("Rectangle")),
         ("d_hole", same("D-hole")),
-        ("tube", same("Hole for a slanted tube")),
-        ("outline", same("Free outline")),
+        ("tube", same("Slanted tube")),
+        ("outline", same("Outline")),
         ("stud", same("Stud")),
-        ("corner", same("Bracket corner")),
+        ("corner", same("Corner")),
         ("centres", pair("Centre", "Center")),
         ("near_edge", same("Near edge")),
         ("far_edge", same("Far edge")),
@@ -258,20 +224,34 @@ pub static WORDS: Subject = Subject {
         ("punching", pair("Centre-punching", "Center-punching")),
         ("same", same("From where it was taken off")),
         ("behind", same("From behind the sheet metal")),
+        ("offsets", same("Offsets from A′–B′")),
+        ("two_points", same("Two points")),
+        ("here", same("Made here")),
+        ("hired", pair("Hired", "Rented")),
+        ("bought", same("Bought")),
         ("left", same("Left-hand side")),
         ("right", same("Right-hand side")),
     ],
     groups: &[
         ("marking/datums", same("Datums")),
         ("marking/features", same("What is to be moved")),
-        ("marking/move", same("The move")),
-        ("marking/pairs", same("Points that lie alike on both sides")),
-        ("marking/new_side", same("The new side's datums")),
-        ("marking/there", same("On the new side already")),
-        ("marking/metal", same("Metal and tools")),
-        ("marking/about", same("About the datums")),
+        ("marking/new_side", same("Where it goes")),
+        ("marking/there", same("There already, and edges")),
+        ("marking/schedule", same("Make the holes, in this order")),
+        ("marking/closing", same("Close the old holes")),
+        (
+            "marking/getting",
+            pair(
+                "A template: hired or bought?",
+                "A template: rented or bought?",
+            ),
+        ),
+        ("marking/templates", same("Templates at true scale")),
+        (
+            "marking/metal",
+            same("Metal, tools, and more of the datums"),
+        ),
         ("marking/results", same("What comes of it")),
-        ("marking/template", same("The template")),
         ("marking/strike", same("Set it out")),
         ("marking/readings", same("How the readings agree")),
     ],
@@ -294,11 +274,23 @@ pub static WORDS: Subject = Subject {
         ),
         (
             "marking/pairs",
-            list(same("Pairs"), same("pair"), same("Pair {0}")),
+            list(
+                same("Points that lie alike on both sides"),
+                same("pair"),
+                same("Pair {0}"),
+            ),
         ),
         (
             "marking/there",
             list(same("There already"), same("thing"), same("Thing {0}")),
+        ),
+        (
+            "marking/edges",
+            list(
+                same("Edges of the sheet metal"),
+                same("edge"),
+                same("Edge {0}"),
+            ),
         ),
     ],
     results: &[
@@ -400,6 +392,14 @@ pub static WORDS: Subject = Subject {
         (
             "edge_short",
             same("{row}: only {0} of land to the edge, where {1} should be left."),
+        ),
+        (
+            "edge_doubtful",
+            same("{row}: {0} of land to the edge, too near {1} to call."),
+        ),
+        (
+            "over_the_edge",
+            same("{row} does not lie on the sheet metal: it reaches over the edge."),
         ),
         (
             "not_alike",

@@ -3,8 +3,6 @@
 use super::{Phrase, pair, same};
 use trade::marking::Tool;
 
-/// The heading of the drill schedule.
-pub const SCHEDULE: Phrase = same("Make the holes, in this order");
 /// Over the steps.
 pub const STEP: Phrase = same("Do");
 /// Over the features that a step serves.
@@ -16,8 +14,6 @@ pub const SCHEDULE_NEEDS: Phrase =
 pub const SCHEDULE_SAID: Phrase =
     same("Common practice, no source. Punch and pilot all of it while the template lies flat.");
 
-/// The heading of the closing of the old holes.
-pub const CLOSING: Phrase = same("Close the old holes");
 /// Over the features.
 pub const HOLE: Phrase = same("Old hole");
 /// Over the diameters of discs.
@@ -45,10 +41,12 @@ pub const SLUG_SAID: Phrase = same(
     "A piece is smaller than its hole by a kerf all round, and a hole saw's has its pilot hole in it, to be closed as well.",
 );
 
-/// The heading of the templates.
-pub const TEMPLATES: Phrase = same("Templates at true scale");
 /// Before there is anything to draw.
 pub const NOTHING: Phrase = same("A template is drawn once a feature has its size and its place.");
+/// In the heading of the templates, once they can be drawn.
+pub const READY: Phrase = same("SVG, PDF, DXF");
+/// In the heading of the templates, before.
+pub const NOTHING_YET: Phrase = same("not yet");
 /// What the picture shows.
 pub const PICTURE: Phrase = same("The whole template, small");
 /// The key of the drawing.
@@ -92,6 +90,8 @@ pub const FOR_SPRAYING: Phrase = pair(
 pub const FOR_PUNCHING: Phrase = same("Punch through the small circles.");
 /// Beside the arrow.
 pub const UP: Phrase = same("UP");
+/// Beside the arrow where the pattern is seen from above.
+pub const AHEAD: Phrase = same("AHEAD");
 /// Beside the bar of 100 mm.
 pub const BAR_MM: Phrase = same("100 mm");
 /// Beside the bar of 4 in.

@@ -13,7 +13,7 @@ use miniz_oxide::deflate::compress_to_vec;
 use miniz_oxide::inflate::decompress_to_vec_with_limit;
 
 use crate::crc::crc32;
-use crate::{Book, BookError, Differing, Findings, differences, reads, reads_entry};
+use crate::{Book, BookError, Differing, Entry, Findings, Key, differences, reads, reads_entry};
 
 /// The mark of the version that this program writes.
 const VERSION: char = '1';
@@ -69,12 +69,18 @@ pub fn part(book: &Book, sheet: &str) -> Book {
     let sheets = [sheet, "book"]
         .into_iter()
         .chain(reads(sheet).iter().copied());
+    // How many features are marked out matters to costs only where one of their questions follows it.
+    let features = Key::from("marking/features");
+    let follows =
+        |(key, entry): (&Key, &Entry)| key.field() == "follows" && &*entry.text == "marking";
+    let counted = book.sheet("costs").iter().any(follows);
     let mut entries = Vec::new();
     for name in sheets {
         let of_sheet = book.sheet(name);
-        let read = of_sheet
-            .iter()
-            .filter(|(key, _)| name == sheet || reads_entry(sheet, name, &of_sheet, key));
+        let read = of_sheet.iter().filter(|(key, _)| {
+            name == sheet
+                || reads_entry(sheet, name, &of_sheet, key) && (counted || !key.is_under(&features))
+        });
         entries.extend(read.map(|(key, entry)| (key.clone(), entry.clone())));
     }
     Book::of(Rc::clone(book.id()), entries)
@@ -221,7 +227,7 @@ mod tests {
 
     #[test]
     fn ranks_units_marks_defaults_and_unknown_keys_come_back() {
-        let list = crate::Key::from("gearing/gears");
+        let list = Key::from("gearing/gears");
         let mut book = Book::of(
             "b",
             [

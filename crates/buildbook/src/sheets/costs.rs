@@ -22,6 +22,9 @@ pub use table::{CellProblem, Preview, Problem, costs_table, preview};
 /// More than any rebuild costs: a slip of the finger shows.
 const MOST: f64 = 1e10;
 
+/// The sheets that a question can follow.
+const FOLLOWED: &[&str] = &["nothing", "marking"];
+
 sheet! {
     /// What is entered on the costs sheet.
     pub struct CostsSheet = "costs" {
@@ -110,7 +113,7 @@ sheet! {
         /// What it was when it was pinned.
         pinned_what: Given<Rc<str>> = text(),
         /// The sheet it came from when it was pinned.
-        pinned_sheet: Given<&'static str> = choice(&["vehicle", "gearing", "springs", "paint", "other"]).assumed("other"),
+        pinned_sheet: Given<&'static str> = choice(&["vehicle", "marking", "gearing", "springs", "paint", "other"]).assumed("other"),
         /// Whether the price holds the tax.
         tax_basis: Given<&'static str> = choice(&["in", "out", "none"]).assumed("in"),
         /// The rate of tax, in per cent, where it is not the usual one.
@@ -150,6 +153,8 @@ sheet! {
     pub struct CostHire {
         /// What it is.
         what: Given<Rc<str>> = text(),
+        /// The sheet that says the hire for a day, the price and the days, in place of what is typed.
+        follows: Given<&'static str> = choice(FOLLOWED).assumed("nothing"),
         /// Hire for a day.
         hire_day: Given<Money> = price().between(0.0, MOST),
         /// Delivery, collection and the like, once.
@@ -167,6 +172,8 @@ sheet! {
     pub struct CostSend {
         /// What it is.
         what: Given<Rc<str>> = text(),
+        /// The sheet that says how many, in place of what is typed.
+        follows: Given<&'static str> = choice(FOLLOWED).assumed("nothing"),
         /// How many pieces.
         count: Given<Decimal> = decimal(2).between(0.0, 1e6).assumed("1"),
         /// The outside trade's charge for each.

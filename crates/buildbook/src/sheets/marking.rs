@@ -2,11 +2,13 @@
 
 use std::rc::Rc;
 
-use measure::{Angle, Kind, Length, Tool};
+use measure::{Angle, Decimal, Kind, Length, Money, Tool};
 
-use crate::field::{choice, number, text};
+use crate::field::{choice, decimal, number, price, text};
 use crate::{AtLeastOne, Found, Given, Read, SheetFindings, sheet};
 
+mod edges;
+mod getting;
 mod making;
 mod moving;
 mod remarks;
@@ -17,6 +19,7 @@ mod template;
 #[cfg(test)]
 mod tests;
 
+pub use edges::Edge;
 pub use making::{Closing, Making, swap_gap};
 pub use moving::{Goes, Moved};
 pub use take_off::{Fixed, LETTERS, TakenOff};
@@ -100,6 +103,8 @@ sheet! {
 
         /// What is on the new side already.
         there: Vec<ThereEntry>,
+        /// Edges of the sheet metal on the new side.
+        edges: Vec<EdgeEntry>,
         /// The least land between holes. Blank: pitch and edge distance by the smaller hole.
         land: Given<Length> = number("l", Kind::Length).between(0.0, 0.3),
         /// How thick the sheet metal is.
@@ -119,6 +124,8 @@ sheet! {
         template_seen: Given<&'static str> = choice(&["same", "behind"]).assumed("same"),
         /// Which side of the vehicle it goes on.
         goes_on: Given<&'static str> = choice(&["left", "right"]).assumed("left"),
+        /// How much higher B' stands than A', as the lean of the line between them from level.
+        datum_lean: Given<Angle> = number("λ", Kind::Angle).between(-1.6, 1.6).assumed("0 exact"),
         /// How far neighbouring pages show the same.
         overlap: Given<Length> = number("o", Kind::Length).between(0.008, 0.05).assumed("15 mm"),
         /// What the printed bar of 100 mm measures along the paper.
@@ -127,6 +134,15 @@ sheet! {
         bar_up: Given<Length> = number("b_y", Kind::Length).between(0.08, 0.12).measured_with(Tool::Rule),
         /// The kerf that the cutter's file allows for; nothing where the cutter allows for it.
         cutter_kerf: Given<Length> = number("k_c", Kind::Thickness).between(0.0, 0.01).assumed("0 mm exact"),
+
+        /// Where the template comes from: hired, bought, or measured and made here.
+        template_got: Given<&'static str> = choice(&["here", "hired", "bought"]).assumed("here"),
+        /// What hiring one costs for a day.
+        template_hire: Given<Money> = price().between(0.0, 1e6),
+        /// For how many days it is hired.
+        template_days: Given<Decimal> = decimal(2).between(0.0, 1e4).assumed("1"),
+        /// What buying one costs.
+        template_buy: Given<Money> = price().between(0.0, 1e6),
     }
     /// A feature of the pattern: a hole, a slot, a stud, a corner.
     pub struct FeatureEntry {
@@ -210,6 +226,29 @@ sheet! {
         /// Which side of the line A–B both lie on.
         side: Given<&'static str> = choice(SIDES).assumed("above"),
     }
+    /// A straight edge of the sheet metal on the new side.
+    pub struct EdgeEntry {
+        /// What it is.
+        name: Given<Rc<str>> = text(),
+        /// How it is given: by how far it lies off the line A'-B', or by two of its points.
+        by: Given<&'static str> = choice(&["offsets", "two_points"]).assumed("offsets"),
+        /// From A' straight across to it.
+        off_a: Given<Length> = number("e_a", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
+        /// From B' straight across to it; blank: as at A'.
+        off_b: Given<Length> = number("e_b", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
+        /// One of its points, from A'.
+        one_a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
+        /// The same point, from B'.
+        one_b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
+        /// Which side of the line A'-B' the first point, or the whole edge, lies on.
+        side: Given<&'static str> = choice(SIDES).assumed("above"),
+        /// Another of its points, from A'.
+        two_a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
+        /// The same point, from B'.
+        two_b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
+        /// Which side of the line the second point lies on.
+        two_side: Given<&'static str> = choice(SIDES).assumed("above"),
+    }
     /// Something that is on the new side already.
     pub struct ThereEntry {
         /// What it is.
@@ -236,6 +275,8 @@ pub struct MarkingFindings {
     pub taken: TakenOff,
     /// Where they go.
     pub moved: Moved,
+    /// The edges of the sheet metal on the new side.
+    pub edges: Vec<Edge>,
     /// What is on the new side already, by name.
     pub there: Vec<(Rc<str>, ::trade::marking::Placed)>,
     /// How the holes are made, and the old ones closed.
@@ -255,14 +296,17 @@ pub fn findings(read: &Read<MarkingSheet>) -> MarkingFindings {
     let sheet = Rc::clone(&read.sheet);
     let taken = take_off::taken_off(&sheet, &mut found);
     let moved = moving::moved(&sheet, &taken, &mut found);
-    let there = set_out::show(&sheet, &taken, &moved, &mut found);
+    let edges = edges::edges(&sheet, &moved, &mut found);
+    let there = set_out::show(&sheet, &taken, (&moved, &edges), &mut found);
     let making = making::making(&sheet, &taken, &moved, &mut found);
     remarks::remark(&sheet, &taken, &moved, &mut found);
+    getting::buy(&sheet, &mut found);
     MarkingFindings {
         sheet,
         found,
         taken,
         moved,
+        edges,
         there,
         making,
     }

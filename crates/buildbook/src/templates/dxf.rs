@@ -2,17 +2,18 @@
 
 use std::fmt::Write;
 
-use trade::marking::Outline;
+use trade::marking::{Corner, Outline};
 
 use super::sheet::{Lay, extent};
 use super::{Labels, Part, Template, number};
 
 /// Layers and their colours (by the numbers of the format).
-const LAYERS: [(&str, u8); 7] = [
+const LAYERS: [(&str, u8); 8] = [
     ("CUT", 1),
     ("MARK", 5),
     ("DATUM", 3),
     ("THERE", 8),
+    ("EDGE", 4),
     ("PIECES", 6),
     ("SQUARE_100_MM", 2),
     ("NOTES", 7),
@@ -52,6 +53,17 @@ pub fn dxf(template: &Template, labels: &Labels) -> Option<String> {
             3.0,
             &format!("{} {}", feature.name, feature.size),
         );
+    }
+    for edge in &template.edges {
+        let corners = edge.map(|at| Corner {
+            at: lay.place(at),
+            bulge: 0.0,
+        });
+        let line = Outline {
+            corners: corners.to_vec(),
+            closed: false,
+        };
+        file.outline("EDGE", &line);
     }
     for (name, at) in &template.datums {
         let at = lay.place(*at);
@@ -128,7 +140,7 @@ impl File {
             (40, "0"),
             (0, "ENDTAB"),
         ]);
-        file.pairs(&[(0, "TABLE"), (2, "LAYER"), (70, "7")]);
+        file.pairs(&[(0, "TABLE"), (2, "LAYER"), (70, "8")]);
         for (name, colour) in LAYERS {
             file.pairs(&[
                 (0, "LAYER"),
@@ -175,7 +187,7 @@ impl File {
 
     /// A circle where it is one; else a polyline, its arcs as bulges.
     fn outline(&mut self, layer: &str, outline: &Outline) {
-        let round = |corner: &trade::marking::Corner| (corner.bulge.abs() - 1.0).abs() < 1e-12;
+        let round = |corner: &Corner| (corner.bulge.abs() - 1.0).abs() < 1e-12;
         let whole = outline.corners.len() == 2 && outline.corners.iter().all(round);
         if let (true, Some(arc)) = (whole, outline.pieces().next().and_then(|piece| piece.arc)) {
             self.pairs(&[(0, "CIRCLE"), (8, layer)]);

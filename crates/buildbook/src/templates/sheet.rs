@@ -73,5 +73,9 @@ pub(super) fn extent(template: &Template) -> Option<[[f64; 2]; 2]> {
         let [x, y] = lay.place(*at);
         [[x - 6.0, y - 6.0], [x + 6.0, y + 6.0]]
     });
-    features.chain(datums).reduce(around)
+    let edges = template.edges.iter().map(|[from, to]| {
+        let [from, to] = [from, to].map(|at| lay.place(*at));
+        around([from; 2], [to; 2])
+    });
+    features.chain(datums).chain(edges).reduce(around)
 }

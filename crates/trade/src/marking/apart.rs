@@ -135,27 +135,33 @@ pub fn land_between(a: &Placed, b: &Placed, least: &Length) -> Land {
     judged(left_between(a, b), least)
 }
 
-/// The land between a shape and a straight edge of the sheet, from one point to another, against a minimum.
+/// The land between a shape and a straight edge of the sheet metal: the line through two points, which goes on beyond them. A shape
+/// that reaches beyond the edge has less than nothing left.
+///
+/// min over the outline of s ((b - a) x (p - a)) / |b - a|, where s is 1 or -1 so that it is more than nothing on the side of `metal`.
 ///
 /// # Units
 /// Metres.
 ///
+/// # Valid range
+/// The two points apart from each other, and `metal` off the line.
+///
 /// # Source
 /// Plane geometry.
 #[must_use]
-pub fn land_to_edge(shape: &Placed, edge: &[Point; 2], least: &Length) -> Land {
+pub fn land_to_edge(shape: &Placed, edge: &[Point; 2], metal: &Point, least: &Length) -> Land {
     let (mut inputs, split) = (shape.inputs(), shape.inputs().len());
     let ends: [&dyn Traced; 4] = [&edge[0].x, &edge[0].y, &edge[1].x, &edge[1].y];
     inputs.extend(ends);
-    let (form, mirrored) = (shape.shape.form(), shape.mirrored);
+    let (form, mirrored, metal) = (shape.shape.form(), shape.mirrored, metal.values());
     let left = Length::tabled("least distance to the edge", &inputs, move |numbers| {
         let (shape, edge) = numbers.split_at(split);
-        let edge = Body {
-            points: vec![[edge[0], edge[1]], [edge[2], edge[3]]],
-            closed: false,
-            reach: 0.0,
-        };
-        Body::of(form, mirrored, shape).left(&edge)
+        let (dx, dy) = (edge[2] - edge[0], edge[3] - edge[1]);
+        let off = |at: [f64; 2]| (dx * (at[1] - edge[1]) - dy * (at[0] - edge[0])) / dx.hypot(dy);
+        let side = off(metal).signum();
+        let body = Body::of(form, mirrored, shape);
+        let inward = body.points.iter().map(|at| side * off(*at));
+        inward.fold(f64::INFINITY, f64::min) - body.reach
     });
     judged(left.of_kind(Kind::Length), least)
 }

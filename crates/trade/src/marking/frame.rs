@@ -17,7 +17,9 @@ pub enum Side {
 }
 
 impl Side {
-    pub(super) fn sign(self) -> f64 {
+    /// 1 to the left, -1 to the right.
+    #[must_use]
+    pub fn sign(self) -> f64 {
         match self {
             Self::Left => 1.0,
             Self::Right => -1.0,

@@ -177,6 +177,7 @@ async fn the_spoiled_reading_is_named_and_put_right(journey: &Journey) -> Outcom
     journey
         .wait_for(&format!("[data-key=\"{key}\"][aria-invalid=true]"))
         .await?;
+    journey.tap("open marking/readings").await?;
     // Without the fourth reading one can only say that one is bad.
     journey.enter("marking/features/4/d", "").await?;
     journey.wait_for("[data-remark=\"one_is_bad\"]").await?;
@@ -194,7 +195,7 @@ async fn the_spoiled_reading_is_named_and_put_right(journey: &Journey) -> Outcom
 
 /// What the table says of the readings of the fourth hole.
 async fn says(journey: &Journey, wanted: &str) -> Outcome {
-    let cell = "[aria-labelledby=\"marking-readings\"] tbody tr:nth-child(4) td";
+    let cell = "[aria-labelledby=\"g-marking-readings\"] tbody tr:nth-child(4) td";
     journey
         .until(
             &format!("the readings of hole four: {wanted}"),
@@ -230,6 +231,7 @@ async fn distances_that_cannot_meet_are_told_at_their_field(journey: &Journey) -
 /// The new side's datums lie 2 mm further apart: half of that is left at either end of the line, and a hole half way between
 /// them is struck from both with 1 mm more along.
 async fn the_new_side_is_fitted_and_the_drawing_comes_nearer(journey: &Journey) -> Outcome {
+    journey.tap("open marking/new_side").await?;
     journey.enter("marking/new_ab", "602").await?;
     journey.choose("marking/move_by", "fit").await?;
     journey
@@ -249,12 +251,48 @@ async fn the_new_side_is_fitted_and_the_drawing_comes_nearer(journey: &Journey) 
     journey.tap("table marking/pattern").await
 }
 
+/// The question goes to costs with the features of this sheet, and follows them from then on.
 async fn costs_are_asked(journey: &Journey) -> Outcome {
+    journey.tap("open marking/getting").await?;
     journey.tap("ask costs/send").await?;
     journey.wait_for("[data-page=\"costs\"]").await?;
-    let count = journey.entry("costs/send/1/count").await?;
-    if count != "12" {
-        return Err(format!("costs are asked about `{count}` features"));
-    }
-    Ok(())
+    journey.enter("costs/hour_rate", "20").await?;
+    journey.enter("costs/send/1/send_each", "40").await?;
+    journey.enter("costs/send/1/hours_each", "1").await?;
+    // Twelve features at 40, or at an hour of 20 each.
+    let verdict = "[data-result=\"costs/send/1/verdict\"]";
+    says_of_costs(journey, verdict, "240").await?;
+    journey.open("#/marking").await?;
+    journey.tap("open marking/features").await?;
+    journey.tap("add marking/features").await?;
+    journey.enter("marking/features/14/a", "300").await?;
+    journey.tap("open marking/getting").await?;
+    journey.choose("marking/template_got", "hired").await?;
+    journey.enter("marking/template_hire", "12.50").await?;
+    journey.open("#/costs").await?;
+    // One more, and the template that is hired is a line of its own.
+    says_of_costs(journey, verdict, "260").await?;
+    journey
+        .expect_that("costs/priced/marking-template", "12.50", |shown| {
+            shown.ends_with("12.50")
+        })
+        .await?;
+    says_of_costs(
+        journey,
+        "[data-row=\"costs/priced/marking-template\"]",
+        "Drilling template",
+    )
+    .await
+}
+
+async fn says_of_costs(journey: &Journey, selector: &str, wanted: &str) -> Outcome {
+    let told = format!("costs say `{wanted}`");
+    journey
+        .until(&told, async || {
+            Ok(journey
+                .text(selector)
+                .await
+                .is_ok_and(|said| said.contains(wanted)))
+        })
+        .await
 }

@@ -13,6 +13,7 @@ mod keeping;
 mod links;
 mod looks;
 mod marking;
+mod marking_places;
 mod opening;
 mod paint;
 mod quick_answers;
@@ -53,6 +54,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
         costs::CASES,
         templates::CASES,
         marking::CASES,
+        marking_places::CASES,
         versions::CASES,
         quick_answers::CASES,
         axle::CASES,

@@ -119,6 +119,7 @@ async fn a_pattern_entered_by_hand_is_handed_out_as_drawing_pages_and_cutters_fi
 ) -> Outcome {
     let journey = Journey::begin(machine).await?;
     journey.open("#/marking").await?;
+    journey.tap("open marking/templates").await?;
     if journey.has("[data-do=\"template.svg\"]").await? {
         return Err("a template is offered before there is anything to draw".into());
     }
@@ -171,6 +172,7 @@ async fn all_files_of_the_example_say_up_side_and_scale_and_a_measured_print_cor
     journey.open("").await?;
     journey.tap("example").await?;
     journey.open("#/marking").await?;
+    journey.tap("open marking/templates").await?;
     let saving = Saving::begin(&journey, "templates-example").await?;
     let cutter: Cutter = read_by("template_read.py", &saving.file("template.dxf").await?)?;
     let sound = cutter.faults == 0 && cutter.units == 4 && near(&cutter.square, &[100.0; 2], 1e-6);
@@ -212,8 +214,10 @@ async fn the_schedule_and_the_old_holes_are_printed_with_the_sheet(machine: &Mac
     journey.tap("example").await?;
     journey.open("#/marking").await?;
     // The disc for the loom's hole of 1 1/2 in: 38.1 mm less twice 0.8 mm.
-    let closing = journey.text("[data-table=marking-closing]").await?;
-    let schedule = journey.text("[data-table=marking-schedule]").await?;
+    journey.tap("open marking/closing").await?;
+    journey.tap("open marking/schedule").await?;
+    let closing = journey.text("[data-table=\"marking/closing\"]").await?;
+    let schedule = journey.text("[data-table=\"marking/schedule\"]").await?;
     if !closing.contains("36.50") || !schedule.contains("Hole saw 38.1 mm") {
         return Err(format!("the page says: {closing}; {schedule}"));
     }

@@ -18,6 +18,17 @@ pub struct Centre {
     pub measured: bool,
 }
 
+impl Centre {
+    /// The point of the line that lies so far up from its foot.
+    pub fn at(&self, y: f64) -> Place {
+        let far = y - self.foot[1];
+        [
+            self.foot[0] + self.up[0] * far,
+            self.foot[1] + self.up[1] * far,
+        ]
+    }
+}
+
 /// How the new side's places come into the view, which is that of the side the pattern was taken off.
 pub struct View {
     /// Where A of the new side lies.

@@ -1,15 +1,16 @@
 //! The drawing of the pattern and its image.
 
-use super::ground::{Place, View, centre, panel};
+use super::ground::{Centre, Place, View, centre, panel};
 use crate::drawings::parts::{
-    Fill, Lean, Line, area, line, outline, px, shape, shape_line, text, text_on,
+    Fill, Lean, Line, area, hatched_circle, line, outline, px, shape, shape_line, text_on,
+    text_width,
 };
-use crate::drawings::{Drawing, Fit, Labels, Paper, Plate, Point, Span, Table};
+use crate::drawings::{Drawing, Fit, Paper, Plate, Point, Span, Table};
 use crate::shown::written;
 use crate::state::State;
 use crate::words::{self, filled, marking};
 use buildbook::Key;
-use buildbook::sheets::marking::{Goes, MarkingFindings};
+use buildbook::sheets::marking::MarkingFindings;
 use measure::{Kind, Length};
 use trade::marking::{Ellipse, Outline, Placed, error_ellipse};
 use yew::{Html, html};
@@ -25,92 +26,69 @@ pub static PATTERN: Plate = Plate {
 const WIDEST_BAND: f64 = 16.0;
 
 /// Everything in one view, metres.
-struct Scene<'a> {
-    marking: &'a MarkingFindings,
-    view: View,
-    old: Vec<Place>,
+pub struct Scene<'a> {
+    pub(super) marking: &'a MarkingFindings,
+    pub(super) view: View,
+    pub(super) old: Vec<Place>,
     /// The feature that is worked at.
-    chosen: Option<usize>,
+    pub(super) chosen: Option<usize>,
     fit: Fit,
+    middle: Centre,
+    /// The outline that all lies on, and how far down and up it reaches.
+    body: Vec<Place>,
+    reaches: [f64; 2],
+    /// What the eye is on.
+    looks_at: Place,
+}
+
+/// Where on the whole paper the place lies that the eye is on.
+pub fn looks_at(state: &State, paper: &Paper) -> Option<Point> {
+    let scene = Scene::of(state, paper)?;
+    Some(scene.on(scene.looks_at))
 }
 
 fn pattern(state: &State, paper: &Paper) -> Option<Drawing> {
-    let marking = &*state.findings.marking;
-    let datums = marking.taken.datums.as_ref().ok()?;
-    let old: Vec<Place> = datums.iter().map(|at| at.values()).collect();
-    let there = marking.taken.features.iter();
-    let features: Vec<Place> = there
-        .filter_map(|feature| Some(feature.fix.as_ref().ok()?.at.values()))
-        .collect();
-    let all = || old.iter().chain(&features);
-    let (x, y) = (
-        Span::of(all().map(|at| at[0]))?,
-        Span::of(all().map(|at| at[1]))?,
-    );
-    let middle = centre(state, marking, x.lowest, x.highest);
-    let view = View::of(&marking.moved, [old[0], old[1]], &middle);
-    let goes = marking.moved.features.iter();
-    let new = goes.filter_map(|goes| Some(view.at(goes.at.as_ref().ok()?.values())));
-    let reach = all().copied().chain(new).fold(0.1_f64, |reach, at| {
-        reach.max((at[0] - middle.foot[0]).abs())
-    });
-    let width = state.findings.vehicle.sheet.width.value();
-    let half = width
-        .map_or(0.0, |width| 0.46 * width.value())
-        .max(1.12 * reach);
-    let room = 0.14 * y.extent().max(0.2);
-    let (low, high) = (y.lowest - room, y.highest + room);
-    let from_above = marking.sheet.seen_from.value() == Some(&"above");
-    let body = panel(from_above, &middle, half, low, high);
-    let chosen = chosen(state);
-    let looks_at = chosen
-        .and_then(|chosen| marking.moved.features.get(chosen)?.at.as_ref().ok())
-        .map_or(middle.foot, |at| view.at(at.values()));
-    let fit = Fit::new(
-        paper,
-        Span::of(body.iter().map(|at| at[0]))?,
-        Span::of(body.iter().map(|at| at[1]))?,
-        12.0,
-    )
-    .nearer(paper.near, (looks_at[0], looks_at[1]));
-    let scene = Scene {
-        chosen,
-        marking,
-        view,
-        old,
-        fit,
-    };
-    let body: Vec<Point> = body.iter().map(|at| scene.on(*at)).collect();
-    let end = |y: f64| {
-        let far = y - middle.foot[1];
-        scene.on([
-            middle.foot[0] + middle.up[0] * far,
-            middle.foot[1] + middle.up[1] * far,
-        ])
-    };
-    let (top, foot) = (end(high + 0.05 * (high - low)), end(low));
-    let named = if middle.measured {
-        marking::CENTRE
-    } else {
-        marking::CENTRE_GUESSED
-    };
+    let mut scene = Scene::of(state, paper)?;
+    let [x, y] = scene.looks_at;
+    scene.fit = scene.fit.nearer(paper.near, (x, y));
+    let body: Vec<Point> = scene.body.iter().map(|at| scene.on(*at)).collect();
+    let [low, high] = scene.reaches;
+    let [top, foot] = [high + 0.05 * (high - low), low].map(|y| scene.on(scene.middle.at(y)));
     let tongue = paper.tongue;
+    let (bands, times) = scene.bands(paper);
+    let mut texts = Vec::new();
+    if paper.holds((top.0, 24.0)) {
+        let named = if scene.middle.measured {
+            marking::CENTRE
+        } else {
+            marking::CENTRE_GUESSED
+        };
+        let named = tongue.say(named).to_owned();
+        // All of it stays on the paper.
+        let half = text_width(&named) / 2.0;
+        let middle = top.0.clamp(half, (paper.width - half).max(half));
+        texts.push(((middle, 24.0), Lean::Middle, named));
+    }
+    texts.extend(times.map(|said| ((12.0, paper.height - 10.0), Lean::Start, said)));
+    let count = scene.marking.taken.features.iter();
+    let count = count.filter(|feature| feature.fix.is_ok()).count();
     Some(Drawing {
         title: tongue.say(marking::PATTERN_TITLE).to_owned(),
         description: filled(
             tongue.say(marking::PATTERN_SAID),
-            &[features.len().to_string(), struck(state, paper)],
+            &[count.to_string(), struck(state, paper)],
         ),
         marks: html! {
             <>
                 { outline(&body, Line::Outline) }
                 { line(top, foot, Line::Centre) }
+                { scene.edges().map(|(from, to, _)| line(from, to, Line::Limit)).collect::<Html>() }
                 { scene.features() }
                 { scene.there() }
-                { scene.bands(paper) }
+                { bands }
                 { scene.struck() }
-                { scene.named(state, paper) }
-                if paper.holds((top.0, 24.0)) { { text_on((top.0, 24.0), Lean::Middle, tongue.say(named)) } }
+                { scene.named(state, paper, &texts) }
+                { texts.iter().map(|(at, lean, said)| text_on(*at, *lean, said)).collect::<Html>() }
             </>
         },
         table: table(state, paper),
@@ -136,8 +114,60 @@ fn chosen(state: &State) -> Option<usize> {
     entered.or_else(answered).or(Some(0))
 }
 
-impl Scene<'_> {
-    fn on(&self, at: Place) -> Point {
+impl<'a> Scene<'a> {
+    /// The whole of it on the paper; none before there is a pattern.
+    fn of(state: &'a State, paper: &Paper) -> Option<Self> {
+        let marking = &*state.findings.marking;
+        let datums = marking.taken.datums.as_ref().ok()?;
+        let old: Vec<Place> = datums.iter().map(|at| at.values()).collect();
+        let there = marking.taken.features.iter();
+        let features: Vec<Place> = there
+            .filter_map(|feature| Some(feature.fix.as_ref().ok()?.at.values()))
+            .collect();
+        let all = || old.iter().chain(&features);
+        let (x, y) = (
+            Span::of(all().map(|at| at[0]))?,
+            Span::of(all().map(|at| at[1]))?,
+        );
+        let middle = centre(state, marking, x.lowest, x.highest);
+        let view = View::of(&marking.moved, [old[0], old[1]], &middle);
+        let goes = marking.moved.features.iter();
+        let new = goes.filter_map(|goes| Some(view.at(goes.at.as_ref().ok()?.values())));
+        let reach = all().copied().chain(new).fold(0.1_f64, |reach, at| {
+            reach.max((at[0] - middle.foot[0]).abs())
+        });
+        let width = state.findings.vehicle.sheet.width.value();
+        let half = width
+            .map_or(0.0, |width| 0.46 * width.value())
+            .max(1.12 * reach);
+        let room = 0.14 * y.extent().max(0.2);
+        let reaches = [y.lowest - room, y.highest + room];
+        let from_above = marking.sheet.seen_from.value() == Some(&"above");
+        let body = panel(from_above, &middle, half, reaches[0], reaches[1]);
+        let chosen = chosen(state);
+        let looks_at = chosen
+            .and_then(|chosen| marking.moved.features.get(chosen)?.at.as_ref().ok())
+            .map_or(middle.foot, |at| view.at(at.values()));
+        let fit = Fit::new(
+            paper,
+            Span::of(body.iter().map(|at| at[0]))?,
+            Span::of(body.iter().map(|at| at[1]))?,
+            12.0,
+        );
+        Some(Self {
+            marking,
+            view,
+            old,
+            chosen,
+            fit,
+            middle,
+            body,
+            reaches,
+            looks_at,
+        })
+    }
+
+    pub(super) fn on(&self, at: Place) -> Point {
         self.fit.at(at[0], at[1])
     }
 
@@ -209,19 +239,35 @@ impl Scene<'_> {
         }
     }
 
-    /// What is on the new side already.
+    /// What is on the new side already: all of it is round.
     fn there(&self) -> Html {
         let there = self.marking.moved.there.iter();
         there
             .map(|(_, placed)| {
-                let outline = self.view.outline(&placed.outline());
-                shape(self.path(&outline), Fill::Hatched)
+                let at = self.on(self.view.at(placed.at.values()));
+                let across = placed.shape.sizes().first().map_or(0.0, Length::value);
+                hatched_circle(at, across / 2.0 * self.fit.scale)
             })
             .collect()
     }
 
-    /// The ± of where each feature goes: its 95 % ellipse, drawn larger where it would not be seen.
-    fn bands(&self, paper: &Paper) -> Html {
+    /// The edges of the sheet metal, each as far as its two points and a little on, and the row of it.
+    pub(super) fn edges(&self) -> impl Iterator<Item = (Point, Point, usize)> + '_ {
+        let edges = self.marking.edges.iter().enumerate();
+        edges.map(|(row, edge)| {
+            let [a, b] = edge
+                .ends
+                .each_ref()
+                .map(|at| self.on(self.view.at(at.values())));
+            let on = |from: Point, to: Point| {
+                (to.0 + 0.1 * (to.0 - from.0), to.1 + 0.1 * (to.1 - from.1))
+            };
+            (on(b, a), on(a, b), row)
+        })
+    }
+
+    /// The ± of where each feature goes: its 95 % ellipse, drawn larger where it would not be seen; and how many times larger.
+    fn bands(&self, paper: &Paper) -> (Html, Option<String>) {
         let goes = self.marking.moved.features.iter();
         let ellipses: Vec<(Place, Ellipse)> = goes
             .filter_map(|goes| {
@@ -232,7 +278,7 @@ impl Scene<'_> {
         let widest = ellipses.iter().map(|(_, ellipse)| ellipse.long);
         let widest = widest.fold(0.0, f64::max) * self.fit.scale;
         if widest <= 0.0 {
-            return html! {};
+            return (html! {}, None);
         }
         let times = [50.0, 20.0, 10.0, 5.0, 2.0]
             .into_iter()
@@ -241,16 +287,13 @@ impl Scene<'_> {
         let bands = ellipses
             .iter()
             .map(|(at, ellipse)| area(&self.band(*at, ellipse, times), Fill::Uncertain));
-        let said = filled(
-            paper.tongue.say(marking::BANDS),
-            &[(times as u32).to_string()],
-        );
-        html! {
-            <>
-                { bands.collect::<Html>() }
-                if times > 1.0 { { text((12.0, paper.height - 10.0), Lean::Start, &said) } }
-            </>
-        }
+        let said = || {
+            filled(
+                paper.tongue.say(marking::BANDS),
+                &[(times as u32).to_string()],
+            )
+        };
+        (bands.collect(), (times > 1.0).then(said))
     }
 
     fn band(&self, at: Place, ellipse: &Ellipse, times: f64) -> Vec<Point> {
@@ -262,61 +305,6 @@ impl Scene<'_> {
             self.on(self.view.at(place))
         };
         (0..36).map(corner).collect()
-    }
-
-    /// The datums of both sides by their letters, the features by their numbers, the chosen one by its name.
-    fn named(&self, state: &State, paper: &Paper) -> Html {
-        let mut labels = Labels::new(paper);
-        let list = Key::from("marking/features");
-        let features = || {
-            let rows = self.marking.sheet.features.iter();
-            rows.zip(&self.marking.moved.features).enumerate()
-        };
-        let place = |goes: &Goes| Some(self.on(self.view.at(goes.at.as_ref().ok()?.values())));
-        if let Some((_, (row, goes))) = features().find(|(at, _)| self.chosen == Some(*at))
-            && let Some(at) = place(goes).filter(|at| paper.holds(*at))
-        {
-            labels.add(
-                at,
-                words::row_name(&state.book, &list, row.id(), paper.tongue),
-            );
-        }
-        self.distances(&mut labels, paper);
-        let new = match &self.marking.moved.from {
-            Ok(from) if self.marking.moved.mirrors => &from[..],
-            _ => &[],
-        };
-        let datums = self.old.iter().copied().zip(["A", "B", "C", "D"]);
-        let new = new
-            .iter()
-            .map(|at| self.view.at(at.values()))
-            .zip(["A′", "B′"]);
-        let mut crosses = Vec::new();
-        for (at, letter) in datums.chain(new) {
-            let at = self.on(at);
-            if paper.holds(at) {
-                labels.add(at, letter);
-                crosses.push(cross(at));
-            }
-        }
-        // From afar the numbers would only hide what they stand beside.
-        if paper.near.zoom > 1.0 {
-            for (number, (_, goes)) in features().filter(|(at, _)| self.chosen != Some(*at)) {
-                if let Some(at) = place(goes).filter(|at| paper.holds(*at)) {
-                    labels.add(at, (number + 1).to_string());
-                }
-            }
-        }
-        if paper.near.zoom > 1.0 {
-            for (row, placed) in &self.marking.moved.there {
-                let name = self.marking.sheet.there[*row].name.value();
-                let at = self.on(self.view.at(placed.at.values()));
-                if let Some(name) = name.filter(|_| paper.holds(at)) {
-                    labels.add(at, name.to_string());
-                }
-            }
-        }
-        html! { <>{ crosses.into_iter().collect::<Html>() }{ labels.placed() }</> }
     }
 
     /// The arcs that place the chosen feature, with how far they are struck.
@@ -340,29 +328,6 @@ impl Scene<'_> {
                 }
             })
             .collect()
-    }
-
-    /// How far the arcs are struck, each beside its line: half way from its datum, or nearer where that lies off the paper.
-    fn distances(&self, labels: &mut Labels, paper: &Paper) {
-        let moved = &self.marking.moved;
-        let goes = self.chosen.and_then(|chosen| moved.features.get(chosen));
-        let (Ok(from), Some(Ok(at))) = (&moved.from, goes.map(|goes| &goes.at)) else {
-            return;
-        };
-        let here = self.on(self.view.at(at.values()));
-        for datum in from {
-            let there = self.on(self.view.at(datum.values()));
-            let share = [0.5, 0.7, 0.85].into_iter().map(|share| {
-                (
-                    there.0 + share * (here.0 - there.0),
-                    there.1 + share * (here.1 - there.1),
-                )
-            });
-            let mut seen = share.filter(|at| paper.holds(*at));
-            if let Some(middle) = seen.next() {
-                labels.add(middle, length(&datum.distance(at), paper));
-            }
-        }
     }
 }
 
@@ -416,7 +381,8 @@ fn arc(about: Point, through: Point) -> String {
     format!("M{}A{r} {r} 0 0 1 {}", end(-half), end(half))
 }
 
-fn cross(at: Point) -> Html {
+/// The cross of a datum.
+pub fn cross(at: Point) -> Html {
     let arm = 8.0;
     html! {
         <>
@@ -431,7 +397,8 @@ fn spot(at: Place) -> Outline {
     Outline::circle(at, 0.004)
 }
 
-fn length(length: &Length, paper: &Paper) -> String {
+/// A length as the drawing says it.
+pub fn length(length: &Length, paper: &Paper) -> String {
     written(&length.figure(Kind::Length), &paper.manner).whole()
 }
 

@@ -8,9 +8,11 @@ mod verdicts;
 
 use crate::drawings::Plate;
 use crate::drawings::costs::{BUDGET, HIRE, SEND};
+use crate::state::State;
 use crate::widgets::{
     BeforeNowTable, EntryList, EntryRow, Group, Placing, ResultTable, SheetPage, Spot,
 };
+use buildbook::Key;
 use owes::WhoOwes;
 use priced::PricedLines;
 use sums::GroupSums;
@@ -50,16 +52,21 @@ static LINES: Placing = Placing {
 };
 static HIRES: Placing = Placing {
     name: "costs/hire",
-    spot: |_, _, field| spot(field, &["what", "hire_day", "buy_price", "days"]),
+    spot: |state, row, field| {
+        followed(state, row, field, &["hire_day", "buy_price", "days"])
+            .unwrap_or_else(|| spot(field, &["what", "hire_day", "buy_price", "days"]))
+    },
     found: |_| None,
 };
 static SENDS: Placing = Placing {
     name: "costs/send",
-    spot: |_, _, field| {
-        spot(
-            field,
-            &["what", "count", "send_each", "here_each", "hours_each"],
-        )
+    spot: |state, row, field| {
+        followed(state, row, field, &["count"]).unwrap_or_else(|| {
+            spot(
+                field,
+                &["what", "count", "send_each", "here_each", "hours_each"],
+            )
+        })
     },
     found: |_| None,
 };
@@ -69,6 +76,16 @@ fn spot(field: &str, open: &[&str]) -> Spot {
         Spot::Open
     } else {
         Spot::More
+    }
+}
+
+/// A question that follows another sheet says so, and has no use for what that sheet says.
+fn followed(state: &State, row: &Key, field: &str, said: &[&str]) -> Option<Spot> {
+    let follows = state.book.entry(row.under("follows").as_str())?;
+    let follows = !follows.is_blank() && &*follows.text != "nothing";
+    match field {
+        "follows" if follows => Some(Spot::Open),
+        _ => (follows && said.contains(&field)).then_some(Spot::Nowhere),
     }
 }
 

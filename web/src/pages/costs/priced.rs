@@ -80,7 +80,11 @@ fn shown(line: &LineFinding, state: &State) -> Option<Shown> {
         .map_or_else(String::new, |pack| format!(", {pack}"));
     Some(Shown {
         key: line.key.to_string(),
-        name: format!("{}{pack}", line.what),
+        name: if line.what.is_empty() {
+            words::choice("costs/priced/1/pinned_sheet", line.key.field(), tongue)
+        } else {
+            format!("{}{pack}", line.what)
+        },
         total: line
             .amounts
             .as_ref()

@@ -49,19 +49,16 @@ fn asked(state: &State, list: &str) -> Vec<Action> {
     if let Some(id) = rows.iter().find(known) {
         return vec![Action::Call(CallTo::Row(list.under(id)))];
     }
-    let count = state.findings.marking.sheet.features.len().to_string();
-    let with: &[(&str, Entry)] = if list.field() == "send" {
+    // Both follow this sheet from then on: how many features there are, and what a template costs.
+    let mut with = vec![
+        ("what", Entry::new(what)),
+        ("follows", Entry::new("marking")),
+    ];
+    if list.field() == "send" {
         // The hire is paid once; the hours at home go by the feature.
-        &[
-            ("what", Entry::new(what)),
-            ("count", Entry::new(count)),
-            ("send_each", Entry::new("0")),
-            ("here_each", Entry::new("0")),
-        ]
-    } else {
-        &[("what", Entry::new(what)), ("days", Entry::new("1"))]
-    };
-    let (id, edit) = state.book.adding_row(&list, Place::Last, &state.log, with);
+        with.extend(["send_each", "here_each"].map(|field| (field, Entry::new("0"))));
+    }
+    let (id, edit) = state.book.adding_row(&list, Place::Last, &state.log, &with);
     vec![
         Action::Change(edit),
         Action::Call(CallTo::Row(list.under(&id))),

@@ -1,38 +1,38 @@
 //! How the holes are made, in the order of work, and how the old ones are closed.
 
+use super::tables::panel;
 use super::templates::{feature_name, length};
 use crate::desk::{use_slice, use_tongue};
 use crate::state::State;
 use crate::widgets::ResultFigure;
-use crate::words::{Phrase, filled, templates as said};
+use crate::words::{self, Phrase, Tongue, filled, templates as said};
 use buildbook::sheets::marking::{Closing, swap_gap};
 use trade::marking::{Form, Swap};
 use yew::prelude::*;
 
-/// A heading, a table in a frame that keys reach, and a sentence. Columns of words are told from columns of figures.
+/// A table in a frame that keys reach, and a sentence. Columns of words are told from columns of figures.
 fn table(
     id: &'static str,
-    title: &'static str,
+    tongue: Tongue,
     columns: &[(&str, bool)],
     rows: Html,
-    below: &str,
+    below: &'static str,
 ) -> Html {
     let columns = columns.iter().map(|(column, words)| {
         html! { <th scope="col" class={words.then_some("said")}>{ *column }</th> }
     });
-    html! {
-        <section class="panel" aria-labelledby={id}>
-            <div class="panel-head"><h2 class="ruled" {id}>{ title }</h2></div>
-            <div class="table-hold" tabindex="0" role="region" aria-label={title}>
+    panel(
+        below,
+        html! {
+            <div class="table-hold" tabindex="0" role="region" aria-label={words::group(id, tongue)}>
                 <table class="table" data-table={id}><thead><tr>{ columns.collect::<Html>() }</tr></thead><tbody>{ rows }</tbody></table>
             </div>
-            <p class="muted">{ below }</p>
-        </section>
-    }
+        },
+    )
 }
 
 /// The drill schedule: what is done, and the features it is done at; none before the sheet metal's thickness is known.
-fn steps(state: &State) -> Option<Vec<(String, String)>> {
+pub fn steps(state: &State) -> Option<Vec<(String, String)>> {
     let steps = state.findings.marking.making.steps.as_ref().ok()?;
     let tongue = state.settings.tongue;
     let row = |step: &trade::marking::Step| {
@@ -73,8 +73,8 @@ pub fn Schedule() -> Html {
                 .map(|(what, at)| html! { <tr><th scope="row">{ what }</th><td class="said">{ at }</td></tr> });
             let columns = [(tongue.say(said::STEP), true), (tongue.say(said::AT), true)];
             table(
-                "marking-schedule",
-                tongue.say(said::SCHEDULE),
+                "marking/schedule",
+                tongue,
                 &columns,
                 rows.collect(),
                 tongue.say(said::SCHEDULE_SAID),
@@ -170,8 +170,8 @@ pub fn OldHoles() -> Html {
     ]
     .map(|(phrase, words)| (tongue.say(phrase), words));
     table(
-        "marking-closing",
-        tongue.say(said::CLOSING),
+        "marking/closing",
+        tongue,
         &columns,
         rows,
         tongue.say(said::SLUG_SAID),

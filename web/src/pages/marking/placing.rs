@@ -1,6 +1,6 @@
 //! How the rows of the lists are laid out: a feature shows what its kind is measured by, and a distance for each datum there is.
 
-use crate::state::State;
+use crate::state::{State, more_of};
 use crate::widgets::{Placing, Spot};
 use buildbook::{Key, field_of};
 
@@ -46,6 +46,7 @@ fn spot(state: &State, row: &Key, field: &str) -> Spot {
     match list.as_deref() {
         Some("features") => feature(state, row, field),
         Some("pairs") => pair(state, row, field),
+        Some("edges") => edge(state, row, field),
         _ => Spot::Open,
     }
 }
@@ -66,9 +67,23 @@ fn feature(state: &State, row: &Key, field: &str) -> Spot {
         "d" => when(datums(state) > 3 || typed(state, row, field)),
         "diameter" | "length" | "width" | "slant" | "points" => when(of_kind),
         "turn" | "corner" if !of_kind => Spot::Nowhere,
+        // A field that moved while it is typed into would lose the cursor.
+        _ if state.is_open(&more_of(row)) => Spot::More,
         _ if typed(state, row, field) => Spot::Open,
         "more" if state.book.below(&row.under("more")).next().is_some() => Spot::Open,
         _ => Spot::More,
+    }
+}
+
+/// An edge shows what it is given by.
+fn edge(state: &State, row: &Key, field: &str) -> Spot {
+    let points = chosen(state, row, "by") == "two_points";
+    let of_points = ["one_a", "one_b", "two_a", "two_b", "two_side"].contains(&field);
+    let of_offsets = field.starts_with("off_");
+    if of_points && !points || of_offsets && points {
+        Spot::Nowhere
+    } else {
+        Spot::Open
     }
 }
 

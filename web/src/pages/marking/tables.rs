@@ -2,12 +2,12 @@
 
 use crate::desk::{use_slice, use_tongue};
 use crate::drawings::Table;
-use crate::shown::{Written, written};
+use crate::shown::{NBSP, written};
 use crate::state::State;
 use crate::widgets::{ResultFigure, table};
 use crate::words::{self, Phrase, Tongue, filled, marking as said};
-use buildbook::Key;
-use buildbook::sheets::marking::Fixed;
+use buildbook::sheets::marking::{FeatureEntry, Fixed};
+use buildbook::{Given, Key};
 use measure::{Kind, Length};
 use std::rc::Rc;
 use trade::marking::Check;
@@ -70,10 +70,7 @@ pub fn Strike() -> Html {
     });
     let title = words::group("marking/strike", tongue);
     panel(
-        "marking-strike",
-        title.clone(),
-        said::STRIKE_SAID,
-        tongue,
+        tongue.say(said::STRIKE_SAID),
         html! {
             <div class="table-hold" tabindex="0" role="region" aria-label={title}>
                 <table class="table">
@@ -85,14 +82,9 @@ pub fn Strike() -> Html {
     )
 }
 
-fn panel(id: &'static str, title: String, below: Phrase, tongue: Tongue, body: Html) -> Html {
-    html! {
-        <section class="panel" aria-labelledby={id}>
-            <div class="panel-head"><h2 class="ruled" {id}>{ title }</h2></div>
-            { body }
-            <p class="muted">{ tongue.say(below) }</p>
-        </section>
-    }
+/// What stands under a heading of its own, and a sentence on it.
+pub fn panel(below: &'static str, body: Html) -> Html {
+    html! { <div class="panel">{ body }<p class="muted">{ below }</p></div> }
 }
 
 /// What is left of each reading once the place is found.
@@ -103,14 +95,24 @@ pub fn Readings() -> Html {
     let Some(found) = found.filter(|found| !found.rows.is_empty()) else {
         return html! {};
     };
-    let title = words::group("marking/readings", tongue);
-    panel(
-        "marking-readings",
-        title,
-        said::RESIDUALS_SAID,
-        tongue,
-        table(&found),
-    )
+    panel(tongue.say(said::RESIDUALS_SAID), table(&found))
+}
+
+/// The readings that every feature can have, in the order of the columns.
+const READINGS: [&str; 6] = ["a", "b", "c", "d", "along", "across"];
+
+/// What remains of a reading, with no more digits than the reading's own ± supports.
+fn remains(rest: &Length, reading: Option<&Length>, state: &State) -> String {
+    let manner = state.settings.manner();
+    let (plus, minus) = reading.map_or((0.0, 0.0), |reading| (reading.plus(), reading.minus()));
+    let shown = measure::shown(
+        rest.value(),
+        plus,
+        minus,
+        manner.unit(Kind::Length),
+        &manner,
+    );
+    format!("{}{NBSP}{}", shown.value, shown.unit)
 }
 
 /// What each feature's readings come to, and what is left of each.
@@ -118,39 +120,52 @@ pub fn readings(state: &State) -> Table {
     let tongue = state.settings.tongue;
     let list = Key::from(LIST);
     let marking = &state.findings.marking;
-    let letters = ["a", "b", "c", "d"];
-    let count = marking.taken.datums.as_ref().map_or(2, Vec::len);
-    let shown = |length: &Length| Written {
-        pm: None,
-        ..written(&length.figure(Kind::Length), &state.settings.manner())
-    };
-    let rows = marking.sheet.features.iter().zip(&marking.taken.features);
-    let rows = rows.filter_map(|(row, fixed)| {
-        let fix = fixed.fix.as_ref().ok()?;
-        let name = words::row_name(&state.book, &list, row.id(), tongue);
-        let mut cells = vec![name, of_check(&fix.check, fixed, tongue)];
-        let whole = |length: &Length| {
-            written(&length.figure(Kind::Length), &state.settings.manner()).whole()
+    let features = || marking.sheet.features.iter().zip(&marking.taken.features);
+    let has = |field: &str| {
+        let holds = |(row, fixed): (&FeatureEntry, &Fixed)| {
+            fixed.fix.is_ok() && fixed.readings.contains(&row.key.under(field))
         };
-        cells.extend([whole(&fix.at.x), whole(&fix.at.y)]);
-        for letter in &letters[..count] {
-            let at = fixed
-                .readings
-                .iter()
-                .position(|key| *key == row.key.under(letter));
-            let rest = at.and_then(|at| fix.residuals.get(at));
-            cells.push(rest.map_or_else(|| "—".to_owned(), |rest| shown(rest).whole()));
-        }
-        Some(cells)
+        features().any(holds)
+    };
+    let columns: Vec<(usize, &str)> = READINGS
+        .into_iter()
+        .enumerate()
+        .filter(|(_, field)| has(field))
+        .collect();
+    let more = features().any(|(row, fixed)| {
+        let more = row.key.under("more");
+        fixed.fix.is_ok() && fixed.readings.iter().any(|key| key.is_under(&more))
     });
+    let rows =
+        features().filter_map(|(row, fixed)| {
+            let fix = fixed.fix.as_ref().ok()?;
+            let name = words::row_name(&state.book, &list, row.id(), tongue);
+            let mut cells = vec![name, of_check(&fix.check, fixed, tongue)];
+            let whole = |length: &Length| {
+                written(&length.figure(Kind::Length), &state.settings.manner()).whole()
+            };
+            cells.extend([whole(&fix.at.x), whole(&fix.at.y)]);
+            let rest = |key: &Key, reading: &Given<Length>| {
+                let at = fixed.readings.iter().position(|known| known == key)?;
+                Some(remains(fix.residuals.get(at)?, reading.value(), state))
+            };
+            let typed = [&row.a, &row.b, &row.c, &row.d, &row.along, &row.across];
+            cells.extend(columns.iter().map(|(at, _)| {
+                rest(typed[*at].key(), typed[*at]).unwrap_or_else(|| "—".to_owned())
+            }));
+            if more {
+                let rests = row.more.iter();
+                let rests = rests.filter_map(|one| rest(one.reading.key(), &one.reading));
+                cells.push(rests.collect::<Vec<_>>().join("; "));
+            }
+            Some(cells)
+        });
     let mut head: Vec<String> = [said::FEATURE, said::SAYS, said::WAS_ALONG, said::WAS_ABOVE]
         .map(|phrase| tongue.say(phrase).to_owned())
         .to_vec();
-    head.extend(
-        letters[..count]
-            .iter()
-            .map(|letter| words::label(&format!("marking/features/1/{letter}"), tongue)),
-    );
+    let labels = columns.iter();
+    head.extend(labels.map(|(_, field)| words::label(&format!("{LIST}/1/{field}"), tongue)));
+    head.extend(more.then(|| tongue.say(said::MORE_READINGS).to_owned()));
     Table {
         head,
         rows: rows.collect(),

@@ -75,7 +75,14 @@ fn size(shape: &Shape, state: &State) -> String {
 fn labels(state: &State) -> Labels {
     let say = |phrase| state.settings.tongue.say(phrase).to_owned();
     Labels {
-        up: say(said::UP),
+        // From above, what is up on the paper is ahead on the vehicle.
+        up: say(
+            if state.findings.marking.sheet.seen_from.value() == Some(&"above") {
+                said::AHEAD
+            } else {
+                said::UP
+            },
+        ),
         bar_mm: say(said::BAR_MM),
         bar_in: say(said::BAR_IN),
         scale: say(said::SCALE),
@@ -266,10 +273,5 @@ pub fn Templates() -> Html {
             }
         }
     };
-    html! {
-        <section class="panel" aria-labelledby="marking-templates">
-            <div class="panel-head"><h2 class="ruled" id="marking-templates">{ tongue.say(said::TEMPLATES) }</h2></div>
-            { body }
-        </section>
-    }
+    html! { <div class="panel">{ body }</div> }
 }

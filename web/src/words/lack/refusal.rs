@@ -86,6 +86,12 @@ fn of_lists(error: &TradeError, tongue: Tongue) -> Said {
             same("The turning torque did not change between the packs: change the pack by more."),
             Vec::new(),
         ),
+        TradeError::Undetermined { entry: "edge" } => (
+            same(
+                "This gives no edge: it runs through both datums, or its two points lie in one place.",
+            ),
+            Vec::new(),
+        ),
         TradeError::Undetermined { entry } => (
             same(
                 "{0} do not fix an answer: measure one more, away from the line or place of the others.",

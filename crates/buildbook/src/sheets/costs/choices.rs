@@ -7,6 +7,7 @@ use trade::costs::choice::{hire_or_buy, send_or_do};
 use trade::costs::{Choice, HireOrBuy, Reckoned, SendOrDo, SendOrDoAnswer, Terms};
 
 use super::{CostHire, CostSend, CostsSheet};
+use crate::sheets::marking::MarkingSheet;
 use crate::{All, Found, Given, Key, Lack};
 
 /// A question and its answer.
@@ -51,14 +52,22 @@ fn or_none(given: &Given<Decimal>) -> Result<Option<Decimal>, Lack> {
     }
 }
 
-pub(super) fn hire(row: &CostHire, terms: &Terms) -> HireFinding {
+pub(super) fn hire(row: &CostHire, marking: &MarkingSheet, terms: &Terms) -> HireFinding {
+    let [hire_day, buy_price] = match row.follows.value() {
+        Some(&"marking") => [&marking.template_hire, &marking.template_buy],
+        _ => [&row.hire_day, &row.buy_price],
+    };
+    let days = match row.follows.value() {
+        Some(&"marking") => &marking.template_days,
+        _ => &row.days,
+    };
     let answer = (
-        home(&row.hire_day, terms),
+        home(hire_day, terms),
         home(&row.hire_once, terms),
-        home(&row.buy_price, terms),
+        home(buy_price, terms),
         home(&row.resale, terms),
         home(&row.upkeep_day, terms),
-        or_none(&row.days),
+        or_none(days),
     )
         .all()
         .and_then(
@@ -82,7 +91,20 @@ pub(super) fn hire(row: &CostHire, terms: &Terms) -> HireFinding {
     }
 }
 
-pub(super) fn send(row: &CostSend, sheet: &CostsSheet, terms: &Terms) -> SendFinding {
+pub(super) fn send(
+    row: &CostSend,
+    (sheet, marking): (&CostsSheet, &MarkingSheet),
+    terms: &Terms,
+) -> SendFinding {
+    let count = match row.follows.value() {
+        Some(&"marking") => {
+            // A feature counts from its first reading on.
+            let features = marking.features.iter();
+            let begun = features.filter(|one| !(one.a.is_blank() && one.along.is_blank()));
+            Ok(Some(begun.count().into()))
+        }
+        _ => or_none(&row.count),
+    };
     let money = (
         home(&row.send_each, terms),
         home(&row.send_once, terms),
@@ -94,7 +116,7 @@ pub(super) fn send(row: &CostSend, sheet: &CostsSheet, terms: &Terms) -> SendFin
     let counts = (
         row.hours_each.ask().copied(),
         row.hours_once.ask().copied(),
-        or_none(&row.count),
+        count,
     )
         .all();
     let answer = (money, counts).all().and_then(

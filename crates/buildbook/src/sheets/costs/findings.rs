@@ -12,9 +12,10 @@ use trade::costs::{
 };
 
 use super::CostsSheet;
-use super::choices::{HireFinding, SendFinding, hire, put_choice, send};
+use super::choices::{HireFinding, SendFinding, hire, put_choice};
 use super::lines::{Group, LineFinding, lines};
 use crate::key::joined;
+use crate::sheets::marking::MarkingFindings;
 use crate::{All, Found, Key, Lack, Rank, Read, Remark, SheetFindings};
 
 /// Someone who pays, and how they stand.
@@ -67,7 +68,11 @@ impl SheetFindings for CostsFindings {
 
 /// What the entries of the costs sheet come to, with what the sheets that buy have found.
 #[must_use]
-pub fn findings(read: &Read<CostsSheet>, buyers: &[&Found]) -> CostsFindings {
+pub fn findings(
+    read: &Read<CostsSheet>,
+    buyers: &[&Found],
+    marking: &MarkingFindings,
+) -> CostsFindings {
     let mut found = Found::of(read);
     let sheet = Rc::clone(&read.sheet);
     let terms = Terms {
@@ -111,7 +116,9 @@ pub fn findings(read: &Read<CostsSheet>, buyers: &[&Found]) -> CostsFindings {
     found.put_money("costs/hours_value", hours_value.clone());
     let worth = worth(&sheet, &stands, &hours, &hours_value, &terms);
     put_worth(&mut found, &worth, &sheet);
-    let hire: Vec<_> = sheet.hire.iter().map(|row| hire(row, &terms)).collect();
+    let followed = &marking.sheet;
+    let hire = sheet.hire.iter().map(|row| hire(row, followed, &terms));
+    let hire: Vec<_> = hire.collect();
     for asked in &hire {
         put_choice(
             &mut found,
@@ -120,11 +127,9 @@ pub fn findings(read: &Read<CostsSheet>, buyers: &[&Found]) -> CostsFindings {
             &asked.key.under("days"),
         );
     }
-    let send: Vec<_> = sheet
-        .send
-        .iter()
-        .map(|row| send(row, &sheet, &terms))
-        .collect();
+    let send = sheet.send.iter();
+    let send = send.map(|row| super::choices::send(row, (&sheet, followed), &terms));
+    let send: Vec<_> = send.collect();
     for asked in &send {
         let at = asked.key.as_str();
         let with_hours = asked.answer.as_ref().map(|answer| &answer.with_hours);

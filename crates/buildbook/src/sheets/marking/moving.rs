@@ -21,6 +21,8 @@ pub struct Moved {
     pub twins: Option<[Point; 2]>,
     /// The datums to set out from.
     pub from: Result<[Point; 2], Lack>,
+    /// The datums of the new side after those two, in their order: as measured there, else where the move takes them.
+    pub others: Vec<Point>,
     /// Whether the new side is the other hand: its A stands to the right of its B, and above the line is below nothing.
     pub mirrors: bool,
     /// How the new side's datums fit the old ones.
@@ -125,7 +127,15 @@ pub(super) fn moved(sheet: &MarkingSheet, taken: &TakenOff, found: &mut Found) -
         keep_handed_parts(sheet, taken, &mut features);
     }
     let there = there(sheet, &from, mirrors, found);
+    let others = match (&new, &taken.datums, &chosen) {
+        (Ok(new), ..) if by != "shift" => new[2..].to_vec(),
+        // A pattern that is shifted is laid on by the old datums themselves.
+        (_, Ok(old), _) if by == "shift" => old[2..].to_vec(),
+        (_, Ok(old), Ok(by)) => old[2..].iter().map(|at| by.of(at)).collect(),
+        _ => Vec::new(),
+    };
     Moved {
+        others,
         there,
         line,
         pairs,

@@ -3,11 +3,10 @@
 use std::rc::Rc;
 
 use ::trade::marking::{Form, LandVerdict, Placed, Point};
-use ::trade::marking::{
-    arcs, land, land_between, left_between, offsets, swing, usual_edge, usual_land,
-};
+use ::trade::marking::{arcs, land_between, left_between, offsets, swing, usual_land};
 use measure::{Kind, Length};
 
+use super::edges::{self, Edge};
 use super::moving::{Goes, Moved};
 use super::take_off::{Curve, TakenOff};
 use super::{FeatureEntry, MarkingSheet};
@@ -18,7 +17,7 @@ use crate::{All, Found, Given, Key, Lack, Rank, Remark};
 pub(super) fn show(
     sheet: &MarkingSheet,
     taken: &TakenOff,
-    moved: &Moved,
+    (moved, edges): (&Moved, &[Edge]),
     found: &mut Found,
 ) -> Vec<(Rc<str>, Placed)> {
     show_line(moved, found);
@@ -84,7 +83,7 @@ pub(super) fn show(
         }
         cross(moved, feature, placed, found);
     }
-    lands(sheet, moved, found)
+    lands(sheet, moved, edges, found)
 }
 
 /// The vehicle's centre line: how far from A it crosses A–B.
@@ -167,7 +166,12 @@ impl Room {
 const CLEAR: f64 = 0.01;
 
 /// The least land of each feature: to other features, to what is there, to the edge. What is there comes back by name.
-fn lands(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) -> Vec<(Rc<str>, Placed)> {
+fn lands(
+    sheet: &MarkingSheet,
+    moved: &Moved,
+    edges: &[Edge],
+    found: &mut Found,
+) -> Vec<(Rc<str>, Placed)> {
     let goes = sheet.features.iter().zip(&moved.features).enumerate();
     let mut rooms: Vec<Room> = goes
         .filter_map(|(place, (feature, goes))| {
@@ -218,38 +222,12 @@ fn lands(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) -> Vec<(Rc<str>
         let [left, least] = [land.left, least].map(|length| length.figure(Kind::Length));
         found.remark(remark.with(left).with(least).naming(Rc::clone(&other.name)));
     }
-    edges(sheet, &rooms, found);
+    for feature in &sheet.features {
+        if let Some(room) = rooms.iter().find(|room| room.key == feature.key) {
+            let across = Length::exact(2.0 * room.reach);
+            edges::show(sheet, edges, (feature, &room.placed, &across), found);
+        }
+    }
     let there = rooms.into_iter().filter(|room| !room.own);
     there.map(|room| (room.name, room.placed)).collect()
-}
-
-/// The land to the edge of the sheet metal: as typed, else what is usual.
-fn edges(sheet: &MarkingSheet, rooms: &[Room], found: &mut Found) {
-    for feature in &sheet.features {
-        let room = rooms.iter().find(|room| room.key == feature.key);
-        let (Some(edge), Some(room)) = (feature.edge.value(), room) else {
-            continue;
-        };
-        let across = Length::exact(2.0 * room.reach);
-        let least = match sheet.land.value() {
-            Some(least) => least.clone(),
-            None => usual_edge(&across),
-        };
-        let at = Point {
-            x: edge.clone(),
-            y: Length::exact(0.0),
-        };
-        let rim = (&Point::exact(0.0, 0.0), &Length::exact(0.0));
-        let land = land((&at, &across), rim, &least);
-        let id = joined(&["marking/edge", feature.id()]);
-        found.show(id, Kind::Length, &Ok(land.left.clone()));
-        let rank = match land.verdict {
-            LandVerdict::Enough => continue,
-            LandVerdict::Clash => Rank::Warning,
-            _ => Rank::Caution,
-        };
-        let remark = Remark::new(rank, "edge_short").at(feature.edge.key().clone());
-        let [left, least] = [land.left, least].map(|length| length.figure(Kind::Length));
-        found.remark(remark.with(left).with(least));
-    }
 }

@@ -2,10 +2,10 @@
 
 use std::f64::consts::FRAC_PI_2;
 
-use ::trade::marking::{Placed, Shape};
-use measure::Length;
+use ::trade::marking::{Placed, Point, Shape};
+use measure::{Length, Ratio};
 
-use super::MarkingFindings;
+use super::{Edge, MarkingFindings};
 use crate::templates::{Feature, For, Part, Template};
 
 /// What only the reader's language can say of a template.
@@ -53,12 +53,11 @@ pub fn template(findings: &MarkingFindings, said: Said<'_>) -> Option<Template> 
         title: said.title,
         lines: said.lines,
         purpose,
-        // On the other hand above the line A'-B' is below nothing.
-        up: if moved.mirrors { -FRAC_PI_2 } else { FRAC_PI_2 },
+        up: up(findings),
         from_behind: sheet.template_seen.value() == Some(&"behind"),
-        datums: ["A\u{2032}", "B\u{2032}"]
+        datums: ["A\u{2032}", "B\u{2032}", "C\u{2032}", "D\u{2032}"]
             .into_iter()
-            .zip(from)
+            .zip(from.iter().chain(&moved.others))
             .map(|(name, at)| (name.to_owned(), at.values()))
             .collect(),
         datum_line: (said.datum_line)(&from[0].distance(&from[1])),
@@ -66,10 +65,41 @@ pub fn template(findings: &MarkingFindings, said: Said<'_>) -> Option<Template> 
             .centre
             .as_ref()
             .map(|ends| ends.each_ref().map(|end| end.values())),
-        edges: Vec::new(),
+        edges: edges(findings, from),
         pieces,
         features: features.into_iter().chain(there).collect(),
     })
+}
+
+/// The direction that is up on the vehicle, from the line A'-B', radians. On the other hand above that line is below nothing.
+fn up(findings: &MarkingFindings) -> f64 {
+    let lean = findings.sheet.datum_lean.value().map_or(0.0, Ratio::value);
+    let up = FRAC_PI_2 - lean;
+    if findings.moved.mirrors { -up } else { up }
+}
+
+/// An edge stands on a template where a feature or a datum lies as near to it as this, metres.
+const NEAR: f64 = 0.15;
+
+/// The edges of the sheet metal beside the pattern, each as far as the pattern goes.
+fn edges(findings: &MarkingFindings, from: &[Point; 2]) -> Vec<[[f64; 2]; 2]> {
+    let goes = findings.moved.features.iter();
+    let places = goes.filter_map(|goes| Some(goes.at.as_ref().ok()?.values()));
+    let places: Vec<[f64; 2]> = places.chain(from.iter().map(Point::values)).collect();
+    let beside = |edge: &Edge| {
+        let [[ax, ay], [bx, by]] = edge.ends.each_ref().map(Point::values);
+        let long = (bx - ax).hypot(by - ay);
+        let (ux, uy) = ((bx - ax) / long, (by - ay) / long);
+        let off = |[x, y]: &[f64; 2]| (ux * (y - ay) - uy * (x - ax)).abs();
+        let along = |[x, y]: &[f64; 2]| ux * (x - ax) + uy * (y - ay);
+        let near = places.iter().any(|at| off(at) <= NEAR);
+        let ends = [
+            places.iter().map(along).fold(f64::INFINITY, f64::min),
+            places.iter().map(along).fold(f64::NEG_INFINITY, f64::max),
+        ];
+        near.then(|| ends.map(|far| [ax + far * ux, ay + far * uy]))
+    };
+    findings.edges.iter().filter_map(beside).collect()
 }
 
 fn feature(placed: &Placed, name: String, size: String, kerf: &Length) -> Feature {

@@ -208,3 +208,163 @@ fn distances_are_as_good_as_the_tool_they_are_said_to_be_taken_with() {
     assert_eq!(plus("rule"), Some(0.0005));
     assert_eq!(plus("trammel"), Some(0.0003));
 }
+
+/// A hole of 20 mm at 180 along and 240 above, mirrored.
+fn with_an_edge(edge: &[(&'static str, &'static str)]) -> MarkingFindings {
+    let mut entries = TRIANGLE.to_vec();
+    entries.push(("features/1/diameter", "20 exact"));
+    entries.extend(edge.iter().copied());
+    of(&entries)
+}
+
+fn facts(found: &MarkingFindings) -> Vec<&'static str> {
+    let remarks = found.found.remarks.iter();
+    remarks.map(|remark| remark.fact).collect()
+}
+
+#[test]
+fn an_edge_is_given_by_offsets_from_the_line_and_the_land_is_reckoned_to_it() {
+    // 280 above the line: 280 - 240 - 10 left.
+    let level = with_an_edge(&[("edges/1/off_a", "280 exact")]);
+    assert!((mm(&level, "edge/1") - 30.0).abs() < 1e-6);
+    assert!(!facts(&level).contains(&"edge_short"));
+    // It rises from 240 at A' to 615 at B', 3 in 4: at 180 along it stands at 375, so the centre lies 135 * 4 / 5 off it.
+    let slanted = with_an_edge(&[
+        ("edges/1/off_a", "240 exact"),
+        ("edges/1/off_b", "615 exact"),
+    ]);
+    assert!((mm(&slanted, "edge/1") - 98.0).abs() < 1e-6);
+    // 255 above: 5 are left, and one diameter should be.
+    let short = with_an_edge(&[("edges/1/off_a", "255 exact")]);
+    assert!((mm(&short, "edge/1") - 5.0).abs() < 1e-6);
+    assert!(facts(&short).contains(&"edge_short"));
+    // 245 above, the hole hangs out; 100 above, it lies beyond. Both are warned of.
+    for (off, left) in [("245 exact", -5.0), ("100 exact", -150.0)] {
+        let over = with_an_edge(&[("edges/1/off_a", off)]);
+        assert!((mm(&over, "edge/1") - left).abs() < 1e-6);
+        assert!(facts(&over).contains(&"over_the_edge"));
+    }
+    // Below the line it is far from a hole above.
+    let below = with_an_edge(&[("edges/1/off_a", "60 exact"), ("edges/1/side", "below")]);
+    assert!((mm(&below, "edge/1") - 290.0).abs() < 1e-6);
+}
+
+#[test]
+fn an_edge_is_given_by_two_of_its_points_and_of_two_edges_the_nearer_one_counts() {
+    // The line of 280 above again, by its points at 0 and 500 along: 280, 573.06 and 573.06, 280.
+    let two: &[(&str, &str)] = &[
+        ("edges/1/by", "two_points"),
+        ("edges/1/one_a", "280 exact"),
+        ("edges/1/one_b", "573.062824 exact"),
+        ("edges/1/two_a", "573.062824 exact"),
+        ("edges/1/two_b", "280 exact"),
+    ];
+    assert!((mm(&with_an_edge(two), "edge/1") - 30.0).abs() < 1e-3);
+    // A nearer one besides, 263 above: 13 are left. And what was measured at the hole itself, 21, is nearer still.
+    let nearer: Vec<_> = two
+        .iter()
+        .copied()
+        .chain([("edges/2/off_a", "263 exact")])
+        .collect();
+    assert!((mm(&with_an_edge(&nearer), "edge/1") - 13.0).abs() < 1e-3);
+    let typed: Vec<_> = nearer
+        .into_iter()
+        .chain([("features/1/edge", "21 exact")])
+        .collect();
+    assert!((mm(&with_an_edge(&typed), "edge/1") - 11.0).abs() < 1e-3);
+}
+
+#[test]
+fn an_edge_that_is_none_is_told_at_its_entry_and_leaves_the_rest() {
+    let through = with_an_edge(&[("edges/1/off_a", "0 exact")]);
+    assert_eq!(through.found.errors[0].0, "marking/edges/1/off_a");
+    let point = with_an_edge(&[
+        ("edges/1/by", "two_points"),
+        ("edges/1/one_a", "280 exact"),
+        ("edges/1/one_b", "400 exact"),
+        ("edges/1/two_a", "280 exact"),
+        ("edges/1/two_b", "400 exact"),
+    ]);
+    assert_eq!(point.found.errors[0].0, "marking/edges/1/two_b");
+    for found in [through, point] {
+        assert!((mm(&found, "arc_a/1") - 300.0).abs() < 1e-6);
+        assert!(found.edges.is_empty());
+    }
+}
+
+#[test]
+fn all_datums_of_the_new_side_stand_on_the_template() {
+    let others = |changes: &[(&str, &str)]| {
+        let found = example_with(changes);
+        let others = found.moved.others.iter().map(|at| at.values());
+        others.collect::<Vec<_>>()
+    };
+    // As measured on the new side, and on the other hand: C stands 520.5 from B', above the line, which is below nothing.
+    let measured = others(&[]);
+    assert_eq!(measured.len(), 2);
+    assert!(measured.iter().all(|at| at[1] < 0.0));
+    let from_a = measured[0][0].hypot(measured[0][1]);
+    assert!((from_a - 0.793).abs() < 0.000_5, "{from_a}");
+    // Where the new side was not measured, where the move takes them.
+    let blank = ["new_ab", "new_ac", "new_bc", "new_ad", "new_bd", "new_cd"];
+    let blank: Vec<_> = blank.into_iter().map(|key| (key, "")).collect();
+    let moved = others(&blank);
+    assert_eq!(moved.len(), 2);
+    assert!((moved[0][0] - measured[0][0]).abs() < 0.01);
+}
+
+#[test]
+fn costs_follow_the_template_and_the_count_of_features() {
+    let follow = |changes: &[(&str, &str)]| {
+        let mut entries = vec![
+            ("marking/ab", "500"),
+            ("marking/features/1/a", "300"),
+            ("marking/features/2/a", "310"),
+            ("marking/features/3/a", "320"),
+            ("marking/template_got", "hired"),
+            ("marking/template_hire", "12.50"),
+            ("marking/template_days", "3"),
+            ("marking/template_buy", "90"),
+            ("costs/hour_rate", "20"),
+            ("costs/hire/1/follows", "marking"),
+            ("costs/send/1/follows", "marking"),
+            ("costs/send/1/send_each", "40"),
+            ("costs/send/1/here_each", "0"),
+            ("costs/send/1/hours_each", "1"),
+        ];
+        entries.extend_from_slice(changes);
+        let entries = entries
+            .into_iter()
+            .map(|(key, text)| (key.into(), text.into()));
+        let found = evaluate(&Book::of("b", entries), None);
+        [
+            "costs/priced/marking-template",
+            "costs/hire/1/first",
+            "costs/hire/1/second",
+            "costs/send/1/first",
+            "costs/send/1/second",
+        ]
+        .map(|id| {
+            let money = found.costs.found.money(id);
+            money.map(|money| money.as_ref().expect(id).money.to_string())
+        })
+    };
+    let said =
+        |texts: [&str; 5]| texts.map(|text| (!text.is_empty()).then(|| format!("{text} GBP")));
+    // Three days of 12.50; three features at 40 or at an hour of 20.
+    assert_eq!(
+        follow(&[]),
+        said(["37.50", "37.50", "90.00", "120.00", "60.00"])
+    );
+    let more = [
+        ("marking/features/4/a", "330"),
+        ("marking/template_days", "8"),
+    ];
+    assert_eq!(
+        follow(&more),
+        said(["100.00", "100.00", "90.00", "160.00", "80.00"])
+    );
+    let bought = follow(&[("marking/template_got", "bought")]);
+    assert_eq!(bought[0].as_deref(), Some("90.00 GBP"));
+    assert_eq!(follow(&[("marking/template_got", "here")])[0], None);
+}

@@ -5,20 +5,20 @@ use core::marker::PhantomData;
 use std::rc::Rc;
 
 use crate::dimension::{Dimension, Halved, NoDim, Times};
-use crate::node::{Args, Leaf, Node, Op};
+use crate::node::{Args, Leaf, Node, Op, Shared};
 use crate::sweep::Spread;
 use crate::{Figure, Function, Kind, MeasureError, Reading, Source, Steps, Table, Unit};
 
 /// A quantity with its dimension as a type. Cloning shares the step that made it.
 pub struct Quantity<D> {
-    pub(crate) node: Rc<Node>,
+    pub(crate) node: Shared,
     pub(crate) dimension: PhantomData<fn() -> D>,
 }
 
 impl<D> Clone for Quantity<D> {
     fn clone(&self) -> Self {
         Self {
-            node: Rc::clone(&self.node),
+            node: self.node.clone(),
             dimension: PhantomData,
         }
     }
@@ -43,11 +43,11 @@ pub trait Traced: sealed::Sealed {
 }
 
 #[doc(hidden)]
-pub struct Step(pub(crate) Rc<Node>);
+pub struct Step(pub(crate) Shared);
 
 impl<D> Traced for Quantity<D> {
     fn step(&self) -> Step {
-        Step(Rc::clone(&self.node))
+        Step(self.node.clone())
     }
 }
 
@@ -65,7 +65,7 @@ pub enum Standing {
 impl<D: Dimension> Quantity<D> {
     pub(crate) fn from_node(node: Node) -> Self {
         Self {
-            node: Rc::new(node),
+            node: Shared::new(node),
             dimension: PhantomData,
         }
     }
@@ -163,16 +163,11 @@ impl<D: Dimension> Quantity<D> {
     fn changed(mut self, change: impl FnOnce(&mut Node)) -> Self {
         let fixed = matches!(self.node.op, Op::Entry(_) | Op::Unknown)
             || matches!(self.node.op, Op::Constant) && self.node.symbol.is_some();
-        if let (false, Some(node)) = (fixed, Rc::get_mut(&mut self.node)) {
+        if let (false, Some(node)) = (fixed, self.node.own()) {
             change(node);
             return self;
         }
-        let mut node = Node::new(
-            self.node.value,
-            Op::Same,
-            [Rc::clone(&self.node)],
-            D::POWERS,
-        );
+        let mut node = Node::new(self.node.value, Op::Same, [self.node.clone()], D::POWERS);
         node.kind = self.node.kind;
         change(&mut node);
         Self::from_node(node)
@@ -184,11 +179,7 @@ impl<D: Dimension> Quantity<D> {
     where
         D: Times<D>,
     {
-        Quantity::from_op(
-            self.value().powi(2),
-            Op::Power(2.0),
-            [Rc::clone(&self.node)],
-        )
+        Quantity::from_op(self.value().powi(2), Op::Power(2.0), [self.node.clone()])
     }
 
     /// The cube.
@@ -198,11 +189,7 @@ impl<D: Dimension> Quantity<D> {
         D: Times<D>,
         D::Product: Times<D>,
     {
-        Quantity::from_op(
-            self.value().powi(3),
-            Op::Power(3.0),
-            [Rc::clone(&self.node)],
-        )
+        Quantity::from_op(self.value().powi(3), Op::Power(3.0), [self.node.clone()])
     }
 
     /// The square root; not a number below zero.
@@ -211,7 +198,7 @@ impl<D: Dimension> Quantity<D> {
     where
         D: Halved,
     {
-        Quantity::from_op(self.value().sqrt(), Op::Power(0.5), [Rc::clone(&self.node)])
+        Quantity::from_op(self.value().sqrt(), Op::Power(0.5), [self.node.clone()])
     }
 
     /// The size without the sign.
@@ -224,17 +211,14 @@ impl<D: Dimension> Quantity<D> {
         Self::from_op(
             function.at(self.value()),
             Op::Apply(function),
-            [Rc::clone(&self.node)],
+            [self.node.clone()],
         )
     }
 
     /// The sum of any number of quantities; zero of none.
     #[must_use]
     pub fn sum_of<'a>(parts: impl IntoIterator<Item = &'a Self>) -> Self {
-        let args: Vec<_> = parts
-            .into_iter()
-            .map(|part| Rc::clone(&part.node))
-            .collect();
+        let args: Vec<_> = parts.into_iter().map(|part| part.node.clone()).collect();
         if args.is_empty() {
             return Self::exact(0.0);
         }
@@ -291,7 +275,7 @@ impl<D: Dimension> Quantity<D> {
     #[must_use]
     pub fn figure(&self, kind: Kind) -> Figure {
         debug_assert_eq!(kind.dims(), D::POWERS, "{kind:?} is of another dimension");
-        Figure::new(Rc::clone(&self.node), kind)
+        Figure::new(self.node.clone(), kind)
     }
 }
 
@@ -342,7 +326,7 @@ impl Quantity<NoDim> {
         Self::from_op(
             self.value().powf(power),
             Op::Power(power),
-            [Rc::clone(&self.node)],
+            [self.node.clone()],
         )
     }
 }

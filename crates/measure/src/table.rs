@@ -21,23 +21,45 @@ impl Table {
         inputs: &[&dyn Traced],
         of: impl Fn(&[f64]) -> Vec<f64> + 'static,
     ) -> Self {
+        let mut table = Self::of(name, inputs);
+        table.outputs = of(&table.inputs);
+        table.of = Some(Box::new(of));
+        Self::shared(table, inputs)
+    }
+
+    /// One named step whose results and slopes the caller has found: of every result (inner) by every input (outer).
+    #[must_use]
+    pub fn known(
+        name: &'static str,
+        inputs: &[&dyn Traced],
+        outputs: Vec<f64>,
+        slopes: Vec<Vec<f64>>,
+    ) -> Self {
+        let mut table = Self::of(name, inputs);
+        table.outputs = outputs;
+        table.slopes = slopes.into();
+        Self::shared(table, inputs)
+    }
+
+    fn of(name: &'static str, inputs: &[&dyn Traced]) -> TableOf {
+        let args = inputs.iter().map(|input| input.step().0);
+        let (inputs, constant) = args
+            .map(|arg| (arg.value, matches!(arg.op, Op::Constant)))
+            .unzip();
+        TableOf {
+            name,
+            inputs,
+            constant,
+            outputs: Vec::new(),
+            of: None,
+            slopes: core::cell::OnceCell::new(),
+        }
+    }
+
+    fn shared(table: TableOf, inputs: &[&dyn Traced]) -> Self {
         let args: Vec<_> = inputs.iter().map(|input| input.step().0).collect();
-        let inputs: Vec<_> = args.iter().map(|arg| arg.value).collect();
-        let constant = args
-            .iter()
-            .map(|arg| matches!(arg.op, Op::Constant))
-            .collect();
-        let outputs = of(&inputs);
-        let slopes = core::cell::OnceCell::new();
         Self {
-            of: Rc::new(TableOf {
-                name,
-                inputs,
-                constant,
-                outputs,
-                of: Box::new(of),
-                slopes,
-            }),
+            of: Rc::new(table),
             args: args.into(),
         }
     }

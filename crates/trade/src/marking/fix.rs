@@ -168,14 +168,9 @@ pub fn fix_from(sights: &[Sight], datums: &[f64], side: Side) -> Result<Fix, Tra
     );
     let whole =
         place(&start, &weights, sign).ok_or(TradeError::Undetermined { entry: "readings" })?;
-    let table = {
-        let (shape, weights) = (shape.clone(), weights.clone());
-        let traced: Vec<&dyn Traced> = inputs.iter().map(|input| input.0).collect();
-        Table::new("position by least squares", &traced, move |numbers| {
-            let rows = rows(&shape, numbers, sign);
-            beside(whole, &rows, &weights).map_or(vec![f64::NAN; 2], Vec::from)
-        })
-    };
+    let traced: Vec<&dyn Traced> = inputs.iter().map(|input| input.0).collect();
+    let (at, slopes) = beside(whole, &start, &weights, sign);
+    let table = Table::known("position by least squares", &traced, at.into(), slopes);
     let coordinate = |i: usize| table.output(i).of_kind(Kind::Length).cited(&LEAST_SQUARES);
     let at = Point {
         x: coordinate(0),
@@ -279,30 +274,55 @@ fn settled(guess: [f64; 2], rows: &[Row], weights: &[f64]) -> Option<[f64; 2]> {
     })
 }
 
-/// Where the place goes when readings change by a little: one step of Newton's with the whole second derivative, whose slopes at the
-/// place itself are those of the least squares.
-fn beside(at: [f64; 2], rows: &[Row], weights: &[f64]) -> Option<[f64; 2]> {
-    let (mut xx, mut xy, mut yy) = (0.0, 0.0, 0.0);
-    let mut steep = [0.0; 2];
-    for (row, weight) in rows.iter().zip(weights) {
+/// The place after one more step of Newton's with the whole second derivative, and its slopes by every number of the readings, in
+/// their order: those that keep the slope of the squares at nothing (the theorem on implicit functions).
+fn beside(at: [f64; 2], rows: &[Row], weights: &[f64], sign: f64) -> ([f64; 2], Vec<Vec<f64>>) {
+    let (mut whole, mut steep) = ([0.0; 3], [0.0; 2]);
+    let bent = |row: &Row, weight: f64| {
         let ([ux, uy], remainder) = row.equation(&at);
         // A circle bends, an offset does not: what remains of a distance turns the slope.
         let bend = match row {
             Row::From(_, distance) => remainder / (remainder + distance).max(1e-9),
             _ => 0.0,
         };
-        xx += weight * (ux * ux + bend * uy * uy);
-        xy += weight * (ux * uy - bend * ux * uy);
-        yy += weight * (uy * uy + bend * ux * ux);
-        steep[0] += weight * remainder * ux;
-        steep[1] += weight * remainder * uy;
+        let second = [
+            weight * (ux * ux + bend * uy * uy),
+            weight * (ux * uy - bend * ux * uy),
+            weight * (uy * uy + bend * ux * ux),
+        ];
+        ([weight * ux, weight * uy], remainder, second)
+    };
+    let rows: Vec<_> = rows
+        .iter()
+        .zip(weights)
+        .map(|(row, weight)| (row, bent(row, *weight)))
+        .collect();
+    for (_, ([ux, uy], remainder, second)) in &rows {
+        whole = std::array::from_fn(|i| whole[i] + second[i]);
+        steep = [steep[0] + remainder * ux, steep[1] + remainder * uy];
     }
-    let whole = xx * yy - xy * xy;
-    let next = [
-        at[0] - (yy * steep[0] - xy * steep[1]) / whole,
-        at[1] - (xx * steep[1] - xy * steep[0]) / whole,
-    ];
-    next.iter().all(|x| x.is_finite()).then_some(next)
+    let [xx, xy, yy] = whole;
+    let determinant = xx * yy - xy * xy;
+    let solved = |[x, y]: [f64; 2]| {
+        [
+            (yy * x - xy * y) / determinant,
+            (xx * y - xy * x) / determinant,
+        ]
+    };
+    let mut slopes = Vec::new();
+    for (row, (up, _, [xx, xy, yy])) in rows {
+        let own = match row {
+            Row::From(..) => {
+                slopes.extend([[xx, xy], [xy, yy]].map(|of| solved(of).to_vec()));
+                1.0
+            }
+            Row::Along(_) => 1.0,
+            Row::Across(_) => sign,
+        };
+        slopes.push(solved(up.map(|of| own * of)).to_vec());
+    }
+    let by = solved(steep);
+    ([at[0] - by[0], at[1] - by[1]], slopes)
 }
 
 /// First guesses: every pair of distances that meets, and every offset pair, on the side asked.

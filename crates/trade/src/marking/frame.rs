@@ -4,7 +4,7 @@ use measure::{Held, Kind, Length, Source, Table};
 
 use super::Point;
 use super::fix::deviation_m;
-use super::normal::settle;
+use super::normal::{settle, solve};
 use crate::TradeError;
 
 /// Which side of the datum line, as one looks from the first datum to the second.
@@ -113,9 +113,20 @@ pub fn frame(
         .iter()
         .map(|(_, _, d)| d as &dyn measure::Traced)
         .collect();
-    let table = Table::new("datums by least squares", &inputs, move |lengths| {
-        placed(&signs, &pairs, &weights, lengths)
-    });
+    let name = "datums by least squares";
+    let lengths: Vec<f64> = distances.iter().map(|(_, _, d)| d.value()).collect();
+    let at = placed(&signs, &pairs, &weights, &lengths);
+    let slopes = match count {
+        3 => slopes::<3>(&at, &pairs, &weights, &lengths),
+        4 => slopes::<5>(&at, &pairs, &weights, &lengths),
+        _ => None,
+    };
+    let table = match slopes {
+        Some(slopes) => Table::known(name, &inputs, at, slopes),
+        None => Table::new(name, &inputs, move |lengths| {
+            placed(&signs, &pairs, &weights, lengths)
+        }),
+    };
     let coordinate = |i: usize| table.output(i).of_kind(Kind::Length).cited(&TWO_CIRCLES);
     let mut points = vec![
         Point::exact(0.0, 0.0),
@@ -176,6 +187,32 @@ fn placed(signs: &[f64], pairs: &[(usize, usize)], weights: &[f64], lengths: &[f
     out
 }
 
+/// The datums of a place: the first lies at the origin, the second on the x axis.
+fn points(x: &[f64]) -> Vec<[f64; 2]> {
+    let mut at = vec![[0.0, 0.0], [x[0], 0.0]];
+    at.extend(x[1..].chunks_exact(2).map(|x| [x[0], x[1]]));
+    at
+}
+
+/// A distance as the datums give it, its slopes by their coordinates, and the same across the way between them.
+fn stretch<const N: usize>(at: &[[f64; 2]], (a, b): (usize, usize)) -> (f64, [f64; N], [f64; N]) {
+    let (dx, dy) = (at[b][0] - at[a][0], at[b][1] - at[a][1]);
+    let far = dx.hypot(dy).max(1e-9);
+    let (mut along, mut across) = ([0.0; N], [0.0; N]);
+    for (datum, sign) in [(b, 1.0 / far), (a, -1.0 / far)] {
+        match datum {
+            0 => {}
+            1 => (along[0], across[0]) = (along[0] + sign * dx, across[0] - sign * dy),
+            _ => {
+                let x = 2 * datum - 3;
+                (along[x], across[x]) = (sign * dx, -sign * dy);
+                (along[x + 1], across[x + 1]) = (sign * dy, sign * dx);
+            }
+        }
+    }
+    (far, along, across)
+}
+
 /// Four datums with all their distances: the five unknowns at once.
 fn four(
     base: f64,
@@ -185,30 +222,42 @@ fn four(
     weights: &[f64],
     lengths: &[f64],
 ) -> Option<Vec<[f64; 2]>> {
-    let points = |x: &[f64; 5]| [[0.0, 0.0], [x[0], 0.0], [x[1], x[2]], [x[3], x[4]]];
     let rows = |x: &[f64; 5]| {
         let at = points(x);
         let with = pairs.iter().zip(weights).zip(lengths);
-        with.map(|(((a, b), weight), length)| {
-            let (dx, dy) = (at[*b][0] - at[*a][0], at[*b][1] - at[*a][1]);
-            let far = dx.hypot(dy).max(1e-9);
-            let mut slopes = [0.0; 5];
-            for (datum, sign) in [(*b, 1.0), (*a, -1.0)] {
-                match datum {
-                    0 => {}
-                    1 => slopes[0] += sign * dx / far,
-                    _ => {
-                        slopes[2 * datum - 3] += sign * dx / far;
-                        slopes[2 * datum - 2] += sign * dy / far;
-                    }
-                }
-            }
-            (slopes, far - length, *weight)
+        with.map(|((pair, weight), length)| {
+            let (far, along, _) = stretch(&at, *pair);
+            (along, far - length, *weight)
         })
         .collect::<Vec<_>>()
     };
     let x = settle([base, c[0], c[1], d[0], d[1]], rows)?;
-    Some(points(&x).to_vec())
+    Some(points(&x))
+}
+
+/// Slopes of the unknowns by every distance, which keep the slope of the squares at nothing (the theorem on implicit functions): the
+/// second derivative of a distance d is that of a circle, one over d across the way.
+fn slopes<const N: usize>(
+    x: &[f64],
+    pairs: &[(usize, usize)],
+    weights: &[f64],
+    lengths: &[f64],
+) -> Option<Vec<Vec<f64>>> {
+    let at = points(x);
+    let mut whole = [[0.0; N]; N];
+    let mut steep = Vec::new();
+    for ((pair, weight), length) in pairs.iter().zip(weights).zip(lengths) {
+        let (far, along, across) = stretch::<N>(&at, *pair);
+        let bend = (far - length) / far;
+        for i in 0..N {
+            for j in 0..N {
+                whole[i][j] += weight * (along[i] * along[j] + bend * across[i] * across[j]);
+            }
+        }
+        steep.push(along.map(|slope| weight * slope));
+    }
+    let solved = steep.into_iter().map(|steep| solve(whole, steep));
+    solved.map(|slopes| slopes.map(Vec::from)).collect()
 }
 
 /// One datum after another, the others held, a few hundred times: slow, plain, and sure to come down.

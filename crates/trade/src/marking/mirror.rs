@@ -3,7 +3,6 @@
 use measure::{Held, Kind, Length, Ratio, Source, Table, Traced};
 
 use super::Point;
-use super::normal::settle;
 use crate::TradeError;
 
 static REFLECTION: Source = Source {
@@ -111,40 +110,30 @@ pub fn mirrored(point: &Point, line: &MirrorLine) -> Point {
     }
 }
 
+/// The line goes through the mean of the middles, and the best direction of its normal n has the least Σ (n·a)(n·b) of the points
+/// less that mean: a reflection keeps lengths, so that only this is left of the squares.
 fn best_line(numbers: &[f64]) -> Vec<f64> {
-    let pairs: Vec<([f64; 2], [f64; 2])> = numbers
-        .chunks_exact(4)
-        .map(|n| ([n[0], n[1]], [n[2], n[3]]))
-        .collect();
-    // First guess: the mean direction from left to right, and the mean of the middles.
+    let pairs = || numbers.chunks_exact(4);
+    let mean = |i: usize| {
+        let sum: f64 = pairs().map(|n| n[i] + n[i + 2]).sum();
+        sum / (2 * pairs().count()) as f64
+    };
+    let (x, y) = (mean(0), mean(1));
+    let (mut along, mut both) = (0.0, 0.0);
     let (mut nx, mut ny) = (0.0, 0.0);
-    for (a, b) in &pairs {
-        nx += b[0] - a[0];
-        ny += b[1] - a[1];
+    for n in pairs() {
+        let [ax, ay, bx, by] = [n[0] - x, n[1] - y, n[2] - x, n[3] - y];
+        along += ax * bx - ay * by;
+        both += ax * by + ay * bx;
+        (nx, ny) = (nx + bx - ax, ny + by - ay);
     }
-    let middle = |f: fn(&[f64; 2]) -> f64| {
-        pairs.iter().map(|(a, b)| 0.5 * (f(a) + f(b))).sum::<f64>() / pairs.len() as f64
+    let normal = 0.5 * (-both).atan2(-along);
+    // Of the two ways that the normal can point, the one from the first points to their partners.
+    let normal = if normal.cos() * nx + normal.sin() * ny < 0.0 {
+        normal + std::f64::consts::PI
+    } else {
+        normal
     };
-    let normal = ny.atan2(nx);
-    let offset = middle(|p| p[0]) * normal.cos() + middle(|p| p[1]) * normal.sin();
-    let rows = |x: &[f64; 2]| {
-        let (sin, cos) = x[0].sin_cos();
-        let mut rows = Vec::new();
-        for (a, b) in &pairs {
-            let over = 2.0 * (cos * a[0] + sin * a[1] - x[1]);
-            let turned = 2.0 * (cos * a[1] - sin * a[0]);
-            rows.push((
-                [-turned * cos + over * sin, 2.0 * cos],
-                a[0] - over * cos - b[0],
-                1.0,
-            ));
-            rows.push((
-                [-turned * sin - over * cos, 2.0 * sin],
-                a[1] - over * sin - b[1],
-                1.0,
-            ));
-        }
-        rows
-    };
-    settle([normal, offset], rows).map_or(vec![f64::NAN; 2], Vec::from)
+    let normal = normal.sin().atan2(normal.cos());
+    vec![normal, x * normal.cos() + y * normal.sin()]
 }

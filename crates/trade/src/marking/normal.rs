@@ -16,7 +16,7 @@ pub(super) fn step<const N: usize>(rows: &[([f64; N], f64, f64)]) -> Option<[f64
 }
 
 /// Gaussian elimination with the largest pivot of each column.
-fn solve<const N: usize>(mut a: [[f64; N]; N], mut b: [f64; N]) -> Option<[f64; N]> {
+pub(super) fn solve<const N: usize>(mut a: [[f64; N]; N], mut b: [f64; N]) -> Option<[f64; N]> {
     let scale: Vec<f64> = (0..N).map(|i| a[i][i].abs()).collect();
     for column in 0..N {
         let pivot =

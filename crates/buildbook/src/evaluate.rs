@@ -273,6 +273,10 @@ pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
             "steering_wanted",
             "wheelbase",
             "track_front",
+            "tyre_front",
+            "roll_out_front",
+            "roll_out_front_turns",
+            "rolling_factor",
         ]),
         ("gearing", "vehicle") => Some(&[
             "drive",

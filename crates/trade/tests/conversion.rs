@@ -15,6 +15,8 @@ fn near(a: f64, b: f64, within: f64) -> bool {
 /// A lorry's linkage on the right side: box behind the axle, drop arm hanging, link running forward to the arm's ball.
 fn lorry() -> Steering {
     Steering {
+        castor: Ratio::exact(0.0),
+        inclination: Ratio::exact(0.0),
         shaft: Shaft::Across,
         box_at: [mm(-900.0), mm(-700.0), mm(700.0)],
         drop_arm: mm(200.0),

@@ -29,10 +29,27 @@ def axle_shift(inputs, rise):
     return -longer if inputs["fixed_eye"] == "front" else longer
 
 
+def pin_way(inputs):
+    """The way along the king pin: its top leans back by the castor and in by the inclination."""
+    back, inward = (np.tan(np.radians(inputs.get(name, 0.0))) for name in ("castor", "inclination"))
+    way = np.array([-back, -inward * np.sign(inputs["pin"][1]), 1.0])
+    return way / np.linalg.norm(way)
+
+
+def about_pin(inputs, steer):
+    """The turn about the pin that makes the wheel head so on the ground, seen by where its spindle points."""
+
+    def heading(turn):
+        spindle = Rotation.from_rotvec(np.radians(turn) * pin_way(inputs)).apply([0.0, 1.0, 0.0])
+        return np.degrees(np.arctan2(-spindle[0], spindle[1]))
+
+    return brentq(lambda turn: heading(turn) - steer, steer - 20, steer + 20, xtol=1e-13)
+
+
 def arm_ball(inputs, steer, rise=0.0):
-    pin = np.array([*inputs["pin"], 0.0])
+    pin = np.array([*inputs["pin"], inputs["ball"][2]])
     arm = np.array(inputs["ball"]) - pin
-    turned = Rotation.from_euler("z", steer, degrees=True).apply(arm)
+    turned = Rotation.from_rotvec(np.radians(about_pin(inputs, steer)) * pin_way(inputs)).apply(arm)
     return pin + turned + [axle_shift(inputs, rise), 0.0, rise]
 
 
@@ -86,6 +103,32 @@ def best_box_height(inputs):
     return brentq(slope, *inputs["between"], xtol=1e-9)
 
 
+def kerb_circle(inputs):
+    """Twice the distance of the tyre's middle from the point about which the vehicle turns: where the normal of the outer
+    wheel at its place on the ground meets the rear axle's line."""
+    outer, base = np.radians(inputs["outer"]), inputs["wheelbase"]
+    turn = np.array([[np.cos(outer), -np.sin(outer)], [np.sin(outer), np.cos(outer)]])
+    # A turn to the left: the outer wheel is the right one, its pin's line meets the ground ahead of the tyre and inward of it.
+    pin = np.array([base + inputs.get("trail", 0.0), 0.0])
+    tyre = pin + turn @ [-inputs.get("trail", 0.0), -inputs["offset"]]
+    spindle = turn @ [0.0, 1.0]
+    centre = np.linalg.solve(np.column_stack([spindle, [0.0, -1.0]]), -tyre)
+    return 2.0 * abs(centre[0])
+
+
+def ground_offset(inputs):
+    """The tyre's middle less the point on the ground of the line through the pin at the wheel's height."""
+    way = np.array([-np.sin(np.radians(inputs["inclination"])), np.cos(np.radians(inputs["inclination"]))])
+    at_hub = np.array([inputs["pivots"] / 2, inputs["radius"]])
+    on_ground = at_hub - way * at_hub[1] / way[1]
+    return inputs["track"] / 2 - on_ground[0]
+
+
+def trail(inputs):
+    way = np.array([-np.sin(np.radians(inputs["castor"])), np.cos(np.radians(inputs["castor"]))])
+    return -way[0] * inputs["radius"] / way[1]
+
+
 def other_wheel(inputs):
     return rod_follows(inputs, -1.0, -np.radians(inputs["toe"]))
 
@@ -116,4 +159,7 @@ compare("conversion", {
     "other_wheel_in_front": other_wheel_in_front,
     "swing": swing,
     "best_drop_arm": best_drop_arm,
+    "kerb_circle": kerb_circle,
+    "ground_offset": ground_offset,
+    "trail": trail,
 })

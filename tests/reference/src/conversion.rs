@@ -3,9 +3,9 @@
 use measure::{Force, Length, Ratio, unit};
 use trade::conversion::{
     self, ArmSwing, BallPlace, Bend, Shaft, SpringEye, Steering, Steers, capstan_efficiency,
-    foot_force, ideal_outer, kerb_circle, lever_ratio, lever_travel, line_pressure, master_travel,
-    matching_lever, other_wheel, other_wheel_in_front, piston_force, push_force, route_length,
-    slave_travel,
+    foot_force, ground_offset, ideal_outer, kerb_circle, lever_ratio, lever_travel, line_pressure,
+    master_travel, matching_lever, other_wheel, other_wheel_in_front, piston_force, push_force,
+    route_length, slave_travel, trail,
 };
 
 use crate::Inputs;
@@ -16,9 +16,12 @@ use crate::Inputs;
 /// When nothing here has that name, an input is missing, or the calculation refuses the inputs.
 pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
     match of {
-        "ideal_outer" | "kerb_circle" | "other_wheel" | "other_wheel_in_front" => {
-            wheels(of, inputs)
-        }
+        "ideal_outer"
+        | "kerb_circle"
+        | "ground_offset"
+        | "trail"
+        | "other_wheel"
+        | "other_wheel_in_front" => wheels(of, inputs),
         "push" | "pressure" | "piston_force" | "master_travel" | "lever_ratio" | "foot_force"
         | "slave_travel" => pedals(of, inputs),
         "route" | "capstan" | "lever_travel" | "matching_lever" => cables(of, inputs),
@@ -59,8 +62,19 @@ fn wheels(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         }
         "kerb_circle" => {
             let outer = degrees(inputs, "outer")?;
-            let circle = kerb_circle(&outer, &mm(inputs, "wheelbase")?, &mm(inputs, "offset")?);
+            let trail = mm(inputs, "trail").unwrap_or_else(|_| Length::exact(0.0));
+            let (wheelbase, offset) = (mm(inputs, "wheelbase")?, mm(inputs, "offset")?);
+            let circle = kerb_circle(&outer, &wheelbase, &offset, &trail);
             one(circle.in_unit(&unit::MILLIMETRE))
+        }
+        "ground_offset" => {
+            let (track, pivots) = (mm(inputs, "track")?, mm(inputs, "pivots")?);
+            let (radius, lean) = (mm(inputs, "radius")?, degrees(inputs, "inclination")?);
+            one(ground_offset(&track, &pivots, &radius, &lean).in_unit(&unit::MILLIMETRE))
+        }
+        "trail" => {
+            let (radius, castor) = (mm(inputs, "radius")?, degrees(inputs, "castor")?);
+            one(trail(&radius, &castor).in_unit(&unit::MILLIMETRE))
         }
         "other_wheel_in_front" => {
             let (turned, outward) = (degrees(inputs, "turned")?, degrees(inputs, "outward")?);
@@ -211,10 +225,17 @@ fn steering(inputs: &Inputs) -> Result<Steering, String> {
         at_centre: degrees(inputs, "at_centre")?,
         ball: three("ball")?,
         pin: two("pin")?,
+        castor: or_upright(inputs, "castor"),
+        inclination: or_upright(inputs, "inclination"),
         fixed_eye,
         half_spring: mm(inputs, "half_spring")?,
         seat_above_eye: mm(inputs, "seat_above_eye")?,
     })
+}
+
+/// A lean of the king pin; checks of an upright one name none.
+fn or_upright(inputs: &Inputs, name: &str) -> Ratio {
+    degrees(inputs, name).unwrap_or_else(|_| Ratio::exact(0.0))
 }
 
 fn linkage(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {

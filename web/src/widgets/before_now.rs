@@ -219,7 +219,7 @@ fn table(rows: &[Compared], sheet: &str, tongue: Tongue) -> Html {
     });
     html! {
         <div class="table-hold" tabindex="0" role="group" aria-labelledby={format!("before-{sheet}")}>
-            <table class="table">
+            <table class="table compared">
                 <thead><tr>{ HEAD.into_iter().map(|said| html! { <th scope="col">{ tongue.say(said) }</th> }).collect::<Html>() }</tr></thead>
                 <tbody>{ body.collect::<Html>() }</tbody>
             </table>

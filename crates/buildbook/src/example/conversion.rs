@@ -28,6 +28,8 @@ pub(super) const ENTRIES: Typed = &[
     ("conversion/now/1/ball_out", "540"),
     ("conversion/now/1/ball_z", "470"),
     ("conversion/pivots", "1380"),
+    ("conversion/inclination", "7"),
+    ("conversion/castor", "2.5"),
     ("conversion/fixed_eye", "rear"),
     ("conversion/half_spring", "600"),
     ("conversion/seat_above_eye", "25"),

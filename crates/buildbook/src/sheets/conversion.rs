@@ -53,6 +53,12 @@ sheet! {
         pin_out: Given<Length> = number("y_p", Kind::Length).between(0.3, 1.3).measured_with(Tool::Tape),
         /// The king pin at that height, forward of the axle.
         pin_x: Given<Length> = number("x_p", Kind::Length).between(-0.2, 0.2).measured_with(Tool::Tape).assumed("0 mm"),
+        /// How far the king pin's top leans in, towards the vehicle's middle.
+        inclination: Given<Angle> = number("κ", Kind::Angle).between(-0.1, 0.4).measured_with(Tool::Protractor).assumed("0° exact"),
+        /// How far the king pin's top leans back.
+        castor: Given<Angle> = number("τ_c", Kind::Angle).between(-0.2, 0.3).measured_with(Tool::Protractor).assumed("0° exact"),
+        /// From the king pin's line to the tyre's middle, on the ground, outward; by track, pins and lean while it is blank.
+        scrub: Given<Length> = number("s", Kind::Length).between(-0.2, 0.4).measured_with(Tool::Tape),
         /// Which eye of the front spring is fixed.
         fixed_eye: Given<&'static str> = choice(&["front", "rear"]),
         /// From the fixed eye to the axle, along the main leaf.
@@ -258,6 +264,8 @@ pub struct ConversionFindings {
     pub set_ups: [SetUp; 2],
     /// All that changes sides, the usual things first, with how each stands.
     pub changes: Vec<SideChange>,
+    /// The distance of the king pins' lines on the ground, where it is known.
+    pub pins_on_ground: Option<Length>,
 }
 
 impl ConversionFindings {
@@ -265,7 +273,10 @@ impl ConversionFindings {
     /// empty while the track rod is not known. Reckoned when it is drawn.
     #[must_use]
     pub fn ackermann_curve(&self, wheelbase: Option<&Length>) -> Vec<(f64, f64)> {
-        steering::ackermann_curve(&self.sheet, &self.set_ups[1], wheelbase)
+        let base = self.pins_on_ground.as_ref().zip(wheelbase);
+        base.map_or_else(Vec::new, |(pins, wheelbase)| {
+            steering::ackermann_curve(&self.sheet, &self.set_ups[1], pins, wheelbase)
+        })
     }
 
     /// What is still to do before the conversion is whole: read by whoever hands the vehicle over.
@@ -293,6 +304,7 @@ pub fn findings(read: &Read<ConversionSheet>, vehicle: &Rc<VehicleFindings>) -> 
     let changes = changes::of(&sheet, &mut found);
     remarks::remark(&sheet, &mut found);
     ConversionFindings {
+        pins_on_ground: steering::on_ground(&sheet, vehicle).ok(),
         sheet,
         found,
         set_ups,

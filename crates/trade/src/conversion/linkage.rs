@@ -37,6 +37,8 @@ pub struct Linkage {
     pub ball: [f64; 3],
     /// Where the king pin meets the height of that ball, from above: x and y.
     pub pin: [f64; 2],
+    /// The way along the king pin, upward: a unit vector.
+    pub pin_way: [f64; 3],
     /// Which spring eye is fixed.
     pub fixed_eye: SpringEye,
     /// From the fixed eye to the axle, along the main leaf.
@@ -85,19 +87,44 @@ impl Linkage {
     /// The ball of the steering arm at a steer angle with the axle raised.
     #[must_use]
     pub fn arm_ball(&self, steer: f64, rise: f64) -> [f64; 3] {
-        let [ax, ay] = self.arm(steer);
-        [
-            self.pin[0] + ax + self.axle_shift(rise),
-            self.pin[1] + ay,
-            self.ball[2] + rise,
-        ]
+        let turned = self.about_pin(steer).unwrap_or(f64::NAN);
+        let (middle, out, across) = self.arm();
+        let (sin, cos) = turned.sin_cos();
+        let pin = self.pin_at(rise);
+        let at = |i: usize| pin[i] + middle[i] + out[i] * cos + across[i] * sin;
+        [at(0), at(1), at(2)]
     }
 
-    /// The steering arm from above, from pin to ball, at a steer angle.
-    fn arm(&self, steer: f64) -> [f64; 2] {
+    /// The king pin at the height of the ball, with the axle raised.
+    fn pin_at(&self, rise: f64) -> [f64; 3] {
+        let x = self.pin[0] + self.axle_shift(rise);
+        [x, self.pin[1], self.ball[2] + rise]
+    }
+
+    /// The steering arm straight ahead, from the pin to the ball: the part of it that lies along the pin, the part square to the pin,
+    /// and the way that one goes when the arm turns to the left.
+    fn arm(&self) -> ([f64; 3], [f64; 3], [f64; 3]) {
+        let way = self.pin_way;
+        let arm = [self.ball[0] - self.pin[0], self.ball[1] - self.pin[1], 0.0];
+        let along = dot(way, arm);
+        let middle = way.map(|part| part * along);
+        (middle, less(arm, middle), cross(way, arm))
+    }
+
+    /// What a turn about the pin makes of the wheel's heading on the ground: its sine and cosine, each to one scale. The spindle,
+    /// which lay across, is turned about the pin (Rodrigues) and seen from above.
+    fn heading(&self, about_pin: f64) -> (f64, f64) {
+        let [x, y, z] = self.pin_way;
+        let (sin, cos) = about_pin.sin_cos();
+        (z * sin - x * y * (1.0 - cos), cos + y * y * (1.0 - cos))
+    }
+
+    /// The turn about the pin that gives the wheel a heading on the ground; none where there is no such turn.
+    fn about_pin(&self, steer: f64) -> Option<f64> {
+        let [x, y, z] = self.pin_way;
         let (sin, cos) = steer.sin_cos();
-        let (ax, ay) = (self.ball[0] - self.pin[0], self.ball[1] - self.pin[1]);
-        [cos * ax - sin * ay, sin * ax + cos * ay]
+        let rest = sin * y * y + cos * x * y;
+        angle_near(steer, sin - rest, -cos * z, -rest)
     }
 
     /// How far the axle moves forward as it rises, on its arc about the fixed eye.
@@ -124,19 +151,15 @@ impl Linkage {
         less(self.arm_ball(steer, 0.0), self.drop_ball(swing))
     }
 
-    /// The steer angle with the drop arm swung and the axle raised; none where the link cannot reach.
+    /// The steer angle, as the wheel heads on the ground, with the drop arm swung and the axle raised; none where the link cannot reach.
     #[must_use]
     pub fn steer(&self, swing: f64, rise: f64) -> Option<f64> {
-        let [ax, ay] = self.arm(0.0);
-        let drop = self.drop_ball(swing);
-        let [dx, dy] = [
-            drop[0] - self.pin[0] - self.axle_shift(rise),
-            drop[1] - self.pin[1],
-        ];
-        let dz = drop[2] - self.ball[2] - rise;
-        let link = self.drag_link().powi(2) - dz * dz;
-        let apart = ax * ax + ay * ay + dx * dx + dy * dy - link;
-        angle_near(0.0, dx * ax + dy * ay, dy * ax - dx * ay, apart / 2.0)
+        let (middle, out, across) = self.arm();
+        let away = less(less(self.drop_ball(swing), self.pin_at(rise)), middle);
+        let apart = dot(out, out) + dot(away, away) - self.drag_link().powi(2);
+        let turned = angle_near(0.0, dot(out, away), dot(across, away), apart / 2.0)?;
+        let (sin, cos) = self.heading(turned);
+        Some(sin.atan2(cos))
     }
 
     /// The swing of the drop arm that gives a steer angle; none where it cannot.
@@ -163,15 +186,35 @@ impl Linkage {
     /// The swing of the drop arm for a radian of steer, at a steer angle; none where the link cannot reach.
     #[must_use]
     pub fn ratio(&self, steer: f64) -> Option<f64> {
-        let swing = self.swing(steer)?;
+        let (swing, turned) = (self.swing(steer)?, self.about_pin(steer)?);
         let link = self.link(swing, steer);
-        let [ax, ay] = self.arm(steer);
-        Some(dot(link, [-ay, ax, 0.0]) / dot(link, self.drop_way(swing)))
+        let (_, out, across) = self.arm();
+        let (sin, cos) = turned.sin_cos();
+        let goes = |i: usize| across[i] * cos - out[i] * sin;
+        let for_turn = dot(link, [goes(0), goes(1), goes(2)]) / dot(link, self.drop_way(swing));
+        Some(for_turn / self.heading_rate(turned))
+    }
+
+    /// How fast the heading on the ground follows a turn about the pin.
+    fn heading_rate(&self, about_pin: f64) -> f64 {
+        let [x, y, z] = self.pin_way;
+        let (sin, cos) = about_pin.sin_cos();
+        let (up, ahead) = self.heading(about_pin);
+        let (up_goes, ahead_goes) = (z * cos - x * y * sin, (y * y - 1.0) * sin);
+        (up_goes * ahead - up * ahead_goes) / (up * up + ahead * ahead)
     }
 }
 
 fn less(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
     [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
+}
+
+fn cross(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
+    [
+        a[1] * b[2] - a[2] * b[1],
+        a[2] * b[0] - a[0] * b[2],
+        a[0] * b[1] - a[1] * b[0],
+    ]
 }
 
 fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {

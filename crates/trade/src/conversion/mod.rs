@@ -21,4 +21,7 @@ pub use pedals::{
     piston_area, piston_force, push_force, slave_travel,
 };
 pub use steering::{Steering, Swept};
-pub use turning::{ackermann_error, ideal_outer, kerb_circle, other_wheel, other_wheel_in_front};
+pub use turning::{
+    ackermann_error, ground_offset, ideal_outer, kerb_circle, other_wheel, other_wheel_in_front,
+    trail,
+};

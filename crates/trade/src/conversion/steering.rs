@@ -33,6 +33,10 @@ pub struct Steering {
     pub ball: [Length; 3],
     /// The king pin at the height of that ball: x, y.
     pub pin: [Length; 2],
+    /// How far the king pin's top leans back.
+    pub castor: Angle,
+    /// How far the king pin's top leans in, towards the vehicle's middle.
+    pub inclination: Angle,
     /// Which spring eye is fixed.
     pub fixed_eye: SpringEye,
     /// From the fixed eye to the axle along the main leaf.
@@ -54,6 +58,8 @@ impl Steering {
         inputs.extend(self.pin.iter().map(|x| x as &dyn Traced));
         inputs.push(&self.half_spring);
         inputs.push(&self.seat_above_eye);
+        inputs.push(&self.castor);
+        inputs.push(&self.inclination);
         inputs
     }
 
@@ -71,6 +77,7 @@ impl Steering {
         .chain([self.at_centre.value()])
         .chain(self.ball.iter().chain(&self.pin).map(Length::value))
         .chain([self.half_spring.value(), self.seat_above_eye.value()])
+        .chain([self.castor.value(), self.inclination.value()])
         .collect();
         linkage(self.shaft, self.fixed_eye, &numbers)
     }
@@ -256,7 +263,10 @@ impl Steering {
 }
 
 fn linkage(shaft: Shaft, fixed_eye: SpringEye, n: &[f64]) -> Linkage {
+    let way = [-n[12].tan(), -n[13].tan() * n[9].signum(), 1.0];
+    let long = way.iter().map(|part| part * part).sum::<f64>().sqrt();
     Linkage {
+        pin_way: way.map(|part| part / long),
         shaft,
         box_at: [n[0], n[1], n[2]],
         drop_arm: n[3],

@@ -17,6 +17,12 @@ static FOUR_BAR: Source = Source {
     held: Held::Computed,
 };
 
+static ON_THE_GROUND: Source = Source {
+    title: "Plane geometry: where the king pin's line meets the ground",
+    place: "right triangle of the wheel's radius and the pin's lean",
+    held: Held::Computed,
+};
+
 /// The outer wheel's angle that rolls without scrub at an inner angle: acot(cot(inner) + c/b).
 ///
 /// # Units
@@ -108,16 +114,63 @@ pub fn ackermann_error(outer: &Angle, inner: &Angle, pivots: &Length, wheelbase:
     (outer - ideal_outer(inner, pivots, wheelbase)).of_kind(Kind::Angle)
 }
 
-/// The turning circle between kerbs: 2 (b / sin(outer) + offset), with the king pin's offset to the tyre's middle.
+/// How far outward of the king pin's line the tyre's middle stands on the ground: half of what the track is wider than the pins, less what
+/// the pin's lean brings its line outward down there, r tan(inclination).
 ///
 /// # Units
-/// Metres.
+/// Metres and radians.
+///
+/// # Valid range
+/// The pins' distance taken at the height of the wheel's middle.
+///
+/// # Source
+/// Plane geometry.
+#[must_use]
+pub fn ground_offset(
+    track: &Length,
+    pivots: &Length,
+    radius: &Length,
+    inclination: &Angle,
+) -> Length {
+    ((track - pivots) / 2.0 - radius * inclination.tan())
+        .called("s")
+        .of_kind(Kind::Length)
+        .cited(&ON_THE_GROUND)
+}
+
+/// How far the tyre's middle stands behind the point where the king pin's line meets the ground: r tan(castor).
+///
+/// # Units
+/// Metres and radians.
+///
+/// # Source
+/// Plane geometry.
+#[must_use]
+pub fn trail(radius: &Length, castor: &Angle) -> Length {
+    (radius * castor.tan())
+        .called("t")
+        .of_kind(Kind::Length)
+        .cited(&ON_THE_GROUND)
+}
+
+/// The turning circle between kerbs: 2 (b / sin(outer) + s + t tan(outer / 2)), with the tyre's place on the ground outward of the king
+/// pin's line and behind it.
+///
+/// The outer wheel turns about the point where its pin's line meets the ground, which takes the tyre's middle forward by s sin(outer) and
+/// t (1 - cos(outer)); the circle's radius is what its distance from the rear axle is over sin(outer).
+///
+/// # Units
+/// Metres and radians.
+///
+/// # Valid range
+/// Outer angle above nothing and below a right angle, as the wheel heads on the ground.
 ///
 /// # Source
 /// Plane geometry of correct steering.
 #[must_use]
-pub fn kerb_circle(outer: &Angle, wheelbase: &Length, offset: &Length) -> Length {
-    ((wheelbase / outer.sin() + offset) * 2.0)
+pub fn kerb_circle(outer: &Angle, wheelbase: &Length, offset: &Length, trail: &Length) -> Length {
+    let forward = trail * (outer / 2.0).tan();
+    ((wheelbase / outer.sin() + offset + forward) * 2.0)
         .of_kind(Kind::Length)
         .cited(&CORRECT_STEERING)
 }

@@ -75,6 +75,9 @@ const AXLE: &[&str] = &[
     "stop",
     "pin_out",
     "pin_x",
+    "inclination",
+    "castor",
+    "scrub",
     "link_least",
     "link_most",
 ];
@@ -113,7 +116,9 @@ const STEERING_RESULTS: &[&str] = &[
     "ratio_right",
     "turns",
     "lock_left",
+    "outer_left",
     "lock_right",
+    "outer_right",
     "circle_left",
     "circle_right",
     "error_left",
@@ -129,10 +134,41 @@ const PEDAL_RESULTS: &[&str] = &[
     "stroke",
     "stroke_share",
     "pad_travel",
+    "brake_play",
     "clutch_travel",
+    "clutch_play",
     "clutch_foot",
 ];
-const KEPT: &[&str] = &["conversion/*/now"];
+/// What stands side by side, before and now, part by part.
+const KEPT_STEERING: &[&str] = &[
+    "conversion/link/now",
+    "conversion/ratio/now",
+    "conversion/ratio_left/now",
+    "conversion/ratio_right/now",
+    "conversion/turns/now",
+    "conversion/lock_left/now",
+    "conversion/lock_right/now",
+    "conversion/circle_left/now",
+    "conversion/circle_right/now",
+    "conversion/bump_up/now",
+    "conversion/bump_down/now",
+];
+const KEPT_PEDALS: &[&str] = &[
+    "conversion/pedal_ratio/now",
+    "conversion/bulkhead/now",
+    "conversion/pressure/now",
+    "conversion/foot/now",
+    "conversion/stroke/now",
+    "conversion/pad_travel/now",
+    "conversion/clutch_travel/now",
+    "conversion/clutch_foot/now",
+];
+const KEPT_ROUTES: &[&str] = &[
+    "conversion/cut/*",
+    "conversion/travel/*",
+    "conversion/lever/*",
+];
+const KEPT_SIDES: &[&str] = &["conversion/open", "conversion/done"];
 const LEAST: &[&str] = &["conversion/least/*"];
 const PISTONS: &[&str] = &["conversion/piston/*"];
 const ROUTES: &[&str] = &[
@@ -251,29 +287,38 @@ pub fn Conversion() -> Html {
         });
     }
     let Some(found) = found else { return html! {} };
-    let (entries, below, plates, cautions) = match found.part {
+    let (entries, below, plates, cautions, kept) = match found.part {
         "pedals" => (
             pedals(&found),
             pedal_tables(),
             PEDAL_PLATES,
             "conversion/brake_now",
+            KEPT_PEDALS,
         ),
-        "routes" => (routes(), route_tables(), STRETCHED, "conversion/routes"),
+        "routes" => (
+            routes(),
+            route_tables(),
+            STRETCHED,
+            "conversion/routes",
+            KEPT_ROUTES,
+        ),
         "sides" => (
             html! { <Sides key="sides" /> },
             html! {},
             FROM_ABOVE,
             "conversion/changes",
+            KEPT_SIDES,
         ),
         _ => (
             steering(&found),
             steering_tables(),
             STEERING,
             "conversion/now",
+            KEPT_STEERING,
         ),
     };
     let below =
-        html! { <>{ below }<BeforeNowTable key="kept" sheet="conversion" results={KEPT} /></> };
+        html! { <>{ below }<BeforeNowTable key="kept" sheet="conversion" results={kept} /></> };
     html! {
         <SheetPage sheet="conversion" answers={ANSWERS} {plates} {cautions} {below}>
             <Parts key="parts" parts={PARTS} />

@@ -23,14 +23,22 @@ fn cell(id: String) -> Html {
     html! { <td class="num"><ResultFigure id={AttrValue::from(id)} /></td> }
 }
 
-fn panel(id: &str, title: String, head: [Phrase; 4], rows: Html, after: Html) -> Html {
-    html! { <Panel id={id.replace('/', "-")} {title} head={head.to_vec()} {rows} {after} /> }
+fn panel(
+    id: &str,
+    title: String,
+    class: &'static str,
+    head: [Phrase; 4],
+    rows: Html,
+    after: Html,
+) -> Html {
+    html! { <Panel id={id.replace('/', "-")} {title} {class} head={head.to_vec()} {rows} {after} /> }
 }
 
 #[derive(Properties, PartialEq)]
 struct PanelProps {
     id: String,
     title: String,
+    class: &'static str,
     head: Vec<Phrase>,
     rows: Html,
     after: Html,
@@ -48,7 +56,7 @@ fn Panel(props: &PanelProps) -> Html {
         <section class="panel" aria-labelledby={props.id.clone()}>
             <div class="panel-head"><h2 class="ruled" id={props.id.clone()}>{ &props.title }</h2></div>
             <div class="table-hold" tabindex="0" role="region" aria-label={props.title.clone()}>
-                <table class="table"><thead><tr>{ head.collect::<Html>() }</tr></thead><tbody>{ props.rows.clone() }</tbody></table>
+                <table class={props.class}><thead><tr>{ head.collect::<Html>() }</tr></thead><tbody>{ props.rows.clone() }</tbody></table>
             </div>
             { props.after.clone() }
         </section>
@@ -91,6 +99,7 @@ pub fn Compared(props: &ComparedProps) -> Html {
     panel(
         props.id,
         words::group(props.id, tongue),
+        "table compared",
         head,
         rows.collect(),
         html! {},
@@ -119,6 +128,7 @@ pub fn Moving() -> Html {
     panel(
         "conversion/moving",
         tongue.say(said::MOVING).to_owned(),
+        "table",
         head,
         rows.collect(),
         after,

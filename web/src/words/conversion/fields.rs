@@ -56,6 +56,24 @@ pub(super) const FIELDS: &[(&str, Phrase)] = &[
         same("King pin there, forward of the axle"),
     ),
     (
+        "conversion/inclination",
+        same("King pin's top leans inward"),
+    ),
+    (
+        "conversion/castor",
+        pair(
+            "King pin's top leans back (castor)",
+            "King pin's top leans back (caster)",
+        ),
+    ),
+    (
+        "conversion/scrub",
+        pair(
+            "King pin's line to tyre's middle, on the ground",
+            "King pin's line to tire's middle, on the ground",
+        ),
+    ),
+    (
         "conversion/fixed_eye",
         same("Fixed eye of the front spring"),
     ),
@@ -201,6 +219,14 @@ pub(super) const HINTS: &[(&str, Phrase)] = &[
         same("Half the distance between the pins while it is blank."),
     ),
     (
+        "conversion/inclination",
+        same("Upright is assumed. A few degrees change the turning circle and the bump steer."),
+    ),
+    (
+        "conversion/scrub",
+        same("Blank: by track, king pins and their lean. Outward is more than nought."),
+    ),
+    (
         "conversion/track_arm_angle",
         pair(
             "Inward behind the axle, outward in front of it.",
@@ -214,7 +240,7 @@ pub(super) const HINTS: &[(&str, Phrase)] = &[
     (
         "conversion/foot_limit",
         same(
-            "Approval rules: 500 N in a car, 700 N in a goods vehicle (UN R13, from memory). Local rules come first.",
+            "Approval rules: 500 N in a car, 700 N in any other (UN R13, annex 4). Local rules come first.",
         ),
     ),
     (

@@ -53,6 +53,14 @@ pub(super) const RESULTS: &[Told] = &[
         same("Right lock, inner wheel: {0}"),
     ),
     told(
+        "conversion/outer_left/*",
+        same("Left lock, outer wheel: {0}"),
+    ),
+    told(
+        "conversion/outer_right/*",
+        same("Right lock, outer wheel: {0}"),
+    ),
+    told(
         "conversion/error_left/*",
         same("Ackermann error at left lock: {0}"),
     ),
@@ -128,6 +136,14 @@ pub(super) const RESULTS: &[Told] = &[
     told(
         "conversion/stroke_share/*",
         same("Share of the master's stroke: {0}"),
+    ),
+    told(
+        "conversion/brake_play/*",
+        same("Free play at the brake pad: {0}"),
+    ),
+    told(
+        "conversion/clutch_play/*",
+        same("Free play at the clutch pad: {0}"),
     ),
     told_of(
         "conversion/piston/*",

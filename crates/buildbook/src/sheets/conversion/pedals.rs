@@ -11,7 +11,8 @@ use crate::{All, Found, Given, Lack, Rank, Remark};
 
 /// Puts in what the pedals come to.
 pub(super) fn show(sheet: &ConversionSheet, vehicle: &VehicleFindings, found: &mut Found) {
-    // UN R13, annex 4: 500 N in a car, 700 N in a goods vehicle or bus. From memory.
+    // UN R13, annex 4 (and Directive 71/320/EEC, annex II): a foot's force of 500 N at most in a car, 700 N in any other. Seen of
+    // secondary braking by the foot, as quoted at wordscope.be, "braking foot control"; of service braking from memory.
     let limit = match vehicle.sheet.sort.value() {
         Some(&"car") => "500 N exact",
         _ => "700 N exact",
@@ -32,6 +33,16 @@ fn each<'a, E, T>(rows: [&'a E; 2], of: impl Fn(&'a E) -> Result<T, Lack>) -> [R
 fn ratio(pad: &Given<Length>, rod: &Given<Length>) -> Result<Ratio, Lack> {
     let (pad, rod) = (pad.ask(), rod.ask()).all()?;
     Ok(trade::lever_ratio(pad, rod)?)
+}
+
+/// The free play as the foot feels it, which manuals quote: that at the rod times the lever.
+fn play_at_pad(
+    play: &Given<Length>,
+    pad: &Given<Length>,
+    rod: &Given<Length>,
+) -> Result<Length, Lack> {
+    let (play, ratio) = (play.ask(), ratio(pad, rod)).all()?;
+    Ok((play * ratio).of_kind(Kind::Length))
 }
 
 /// The line pressure at a foot's force.
@@ -109,6 +120,10 @@ fn brake(sheet: &ConversionSheet, foot: &Given<Force>, limit: &Given<Force>, fou
         found.remark(remark.with(share.figure(Kind::Percent)));
     }
     pair(found, "stroke", Kind::Length, strokes);
+    let plays = each(pedals, |pedal| {
+        play_at_pad(&pedal.free_play, &pedal.pad_arm, &pedal.rod_arm)
+    });
+    pair(found, "brake_play", Kind::Length, plays);
     pair(found, "stroke_share", Kind::Percent, shares);
 }
 
@@ -173,6 +188,10 @@ fn clutch(sheet: &ConversionSheet, found: &mut Found) {
         found.remark(remark.with(now.figure(Kind::Length)));
     }
     pair(found, "clutch_travel", Kind::Length, travels);
+    let plays = each(pedals, |pedal| {
+        play_at_pad(&pedal.free_play, &pedal.pad_arm, &pedal.rod_arm)
+    });
+    pair(found, "clutch_play", Kind::Length, plays);
     pair(
         found,
         "clutch_foot",

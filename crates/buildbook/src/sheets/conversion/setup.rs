@@ -123,12 +123,14 @@ fn linkage(
     );
     let ball = (entry.ball_x.ask(), entry.ball_out.ask(), entry.ball_z.ask());
     let pin = (pin_out, sheet.pin_x.ask());
+    let lean = (sheet.castor.ask(), sheet.inclination.ask());
     let spring = (
         sheet.fixed_eye.ask(),
         sheet.half_spring.ask(),
         sheet.seat_above_eye.ask(),
     );
-    let (gear, ball, pin, spring) = (gear.all(), ball.all(), pin.all(), spring.all()).all()?;
+    let (gear, ball) = (gear.all(), ball.all()).all()?;
+    let (pin, lean, spring) = (pin.all(), lean.all(), spring.all()).all()?;
     let (fixed_eye, half_spring, seat_above_eye) = spring;
     let centre: Angle = match shaft {
         Shaft::Along | Shaft::Upright if side < 0.0 => -gear.4,
@@ -142,6 +144,8 @@ fn linkage(
         at_centre: centre,
         ball: [ball.0.clone(), to_side(ball.1, arm_side), ball.2.clone()],
         pin: [pin.1.clone(), to_side(&pin.0, arm_side)],
+        castor: lean.0.clone(),
+        inclination: lean.1.clone(),
         fixed_eye: if *fixed_eye == "rear" {
             SpringEye::Rear
         } else {

@@ -2,7 +2,7 @@
 
 use ::trade::TradeError;
 use ::trade::conversion::{
-    Steering, ackermann_error, kerb_circle, other_wheel, other_wheel_in_front,
+    Steering, ackermann_error, ground_offset, kerb_circle, other_wheel, other_wheel_in_front, trail,
 };
 use measure::{Angle, Dimension, Kind, Length, Quantity, Ratio, Standing};
 
@@ -184,6 +184,52 @@ fn stop_comes_first(steering: &Steering, stop: &Lock, swing: &Angle) -> bool {
     to_stop.is_some_and(|to_stop| to_stop.abs() <= swing.value())
 }
 
+/// The front wheel's radius as it rolls; not asked for while the pins stand upright.
+fn radius(leans: &Angle, vehicle: &VehicleFindings) -> Result<Length, Lack> {
+    if leans.value() == 0.0 && leans.plus() == 0.0 {
+        return Ok(Length::exact(0.0));
+    }
+    let circumference = vehicle.front_wheel.circumference.clone()?;
+    Ok((circumference / std::f64::consts::TAU).called("r"))
+}
+
+/// How far outward of the king pin's line the tyre's middle stands on the ground: as it was measured, else by track, pins and lean.
+fn offset(sheet: &ConversionSheet, vehicle: &VehicleFindings) -> Result<Length, Lack> {
+    if !sheet.scrub.is_blank() {
+        return sheet.scrub.ask().cloned();
+    }
+    let lean = sheet.inclination.ask()?;
+    let (track, pivots, radius) = (
+        vehicle.sheet.track_front.ask(),
+        sheet.pivots.ask(),
+        radius(lean, vehicle),
+    )
+        .all()?;
+    Ok(ground_offset(track, pivots, &radius, lean))
+}
+
+/// How far the tyre's middle stands behind the king pin's line on the ground.
+fn trailing(sheet: &ConversionSheet, vehicle: &VehicleFindings) -> Result<Length, Lack> {
+    let castor = sheet.castor.ask()?;
+    Ok(trail(&radius(castor, vehicle)?, castor))
+}
+
+/// The distance of the king pins' lines on the ground, about which the wheels turn. Upright pins stand there as they do above.
+pub(super) fn on_ground(
+    sheet: &ConversionSheet,
+    vehicle: &VehicleFindings,
+) -> Result<Length, Lack> {
+    let upright = sheet
+        .inclination
+        .value()
+        .is_some_and(|lean| lean.value() == 0.0);
+    if upright && sheet.scrub.is_blank() {
+        return sheet.pivots.ask().cloned();
+    }
+    let (track, offset) = (vehicle.sheet.track_front.ask(), offset(sheet, vehicle)).all()?;
+    Ok((track - offset * 2.0).called("c").of_kind(Kind::Length))
+}
+
 fn show_lock(
     vehicle: &VehicleFindings,
     sheet: &ConversionSheet,
@@ -200,25 +246,34 @@ fn show_lock(
         Kind::Angle,
         each(&|lock| Ok(lock.inner.clone())),
     );
-    let base = (sheet.pivots.ask(), vehicle.sheet.wheelbase.ask()).all();
+    let outers =
+        [0, 1].map(|at: usize| Ok(locks[at].as_ref().map_err(Clone::clone)?.outer.clone()));
+    pair(found, &format!("outer_{way}"), Kind::Angle, outers);
+    let base = (on_ground(sheet, vehicle), vehicle.sheet.wheelbase.ask()).all();
     pair(
         found,
         &format!("error_{way}"),
         Kind::Angle,
         each(&|lock| {
             let (pivots, wheelbase) = base.clone()?;
-            Ok(ackermann_error(&lock.outer, &lock.inner, pivots, wheelbase))
+            Ok(ackermann_error(
+                &lock.outer,
+                &lock.inner,
+                &pivots,
+                wheelbase,
+            ))
         }),
     );
-    let offset = (vehicle.sheet.track_front.ask(), sheet.pivots.ask()).all();
+    let place = (
+        vehicle.sheet.wheelbase.ask(),
+        offset(sheet, vehicle),
+        trailing(sheet, vehicle),
+    );
+    let place = place.all();
     let circle = |at: usize| -> Result<Length, Lack> {
         let lock = locks[at].as_ref().map_err(Clone::clone)?;
-        let ((_, wheelbase), (track, pivots)) = (base.clone(), offset.clone()).all()?;
-        Ok(kerb_circle(
-            &lock.outer,
-            wheelbase,
-            &((track - pivots) / 2.0),
-        ))
+        let (wheelbase, offset, trail) = place.clone()?;
+        Ok(kerb_circle(&lock.outer, wheelbase, &offset, &trail))
     };
     pair(
         found,
@@ -253,11 +308,9 @@ const POINTS: u32 = 33;
 pub(super) fn ackermann_curve(
     sheet: &ConversionSheet,
     now: &SetUp,
-    wheelbase: Option<&Length>,
+    pivots: &Length,
+    wheelbase: &Length,
 ) -> Vec<(f64, f64)> {
-    let (Some(pivots), Some(wheelbase)) = (sheet.pivots.value(), wheelbase) else {
-        return Vec::new();
-    };
     let lock = now
         .locks
         .iter()

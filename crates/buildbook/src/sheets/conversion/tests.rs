@@ -148,6 +148,7 @@ fn the_direction_comes_first_among_what_is_needed() {
 #[test]
 fn a_mirrored_steering_is_the_same_steering() {
     let mut entries = LEFT.to_vec();
+    entries.extend([("inclination", "7"), ("castor", "3")]);
     let keys: Vec<String> = LEFT
         .iter()
         .map(|(key, _)| key.replace("now/", "was/"))
@@ -169,6 +170,27 @@ fn a_mirrored_steering_is_the_same_steering() {
         );
         assert!(figure(&found, &format!("{id}/now")) != 0.0);
     }
+}
+
+#[test]
+fn a_leaning_king_pin_asks_for_the_tyre_and_a_measured_offset_goes_before_it() {
+    let axle = [
+        ("stop", "34 exact"),
+        ("track_arm", "165"),
+        ("track_arm_angle", "17"),
+        ("inclination", "7"),
+    ];
+    let Lack::Needs(keys) = lack(&left(&axle), "circle_left/now") else {
+        panic!("it needs an entry")
+    };
+    assert_eq!(keys, [Key::from("vehicle/tyre_front")]);
+    let with = |scrub: &str| {
+        let more = [("scrub", scrub)];
+        let found = left(&[&axle[..], &more].concat());
+        figure(&found, "circle_left/now")
+    };
+    // On both sides of the circle the tyre stands as much further out.
+    assert!((with("100 exact") - with("40 exact") - 0.120).abs() < 1e-9);
 }
 
 #[test]

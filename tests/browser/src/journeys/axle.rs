@@ -46,6 +46,7 @@ async fn a_whole_axle_is_set_up_by_hand_in_three_trials(machine: &Machine) -> Ou
     the_set_comes_from_gearing(&journey).await?;
     the_pinion_finds_its_place(&journey).await?;
     the_preload_is_pulled(&journey).await?;
+    the_sides_get_shims_in_pairs(&journey).await?;
     the_backlash_is_read(&journey).await?;
     three_trials(&journey).await?;
     nonsense_is_told_at_its_field(&journey).await?;
@@ -58,7 +59,8 @@ async fn a_whole_axle_is_set_up_by_hand_in_three_trials(machine: &Machine) -> Ou
     if before != after {
         return Err(format!("before the reload {before:?}, after it {after:?}"));
     }
-    journey.page_is_sound().await
+    journey.page_is_sound().await?;
+    the_oil_stands_in_costs(&journey).await
 }
 
 /// Chosen on Gearing, the teeth are entered once; typed here, the difference is told.
@@ -126,6 +128,49 @@ async fn the_preload_is_pulled(journey: &Journey) -> Outcome {
         ],
     )
     .await
+}
+
+/// 0.05 mm of end float is taken up before 0.25 mm go on: 0.30, half of it on each side. 20 N more at 40 mm are 0.8 N·m at the pinion,
+/// 3.28 at the crown wheel by 4.1.
+async fn the_sides_get_shims_in_pairs(journey: &Journey) -> Outcome {
+    let entries = [
+        ("spread_wanted", "0.25"),
+        ("spread_now", "-0.05 exact"),
+        ("pull", "30 N exact"),
+        ("side_pull", "50 N exact"),
+    ];
+    enter_all(journey, "final_drive", &entries).await?;
+    answers(
+        journey,
+        &[
+            ("spread_to_add", "0.3 mm"),
+            ("spread_each", "0.15 mm"),
+            ("side_rise", "0.8 N·m"),
+            ("side_drag_behind", "3.28 N·m"),
+        ],
+    )
+    .await?;
+    journey
+        .wait_for("[data-remark=\"side_preload_too_low\"]")
+        .await
+}
+
+/// 3.2 L in cans of one litre are four, at 7.40 each 29.60.
+async fn the_oil_stands_in_costs(journey: &Journey) -> Outcome {
+    let oil = [
+        ("oil", "3.2 L"),
+        ("oil_name", "EP 90"),
+        ("oil_can", "1 L"),
+        ("oil_price", "7.40"),
+    ];
+    enter_all(journey, "final_drive", &oil).await?;
+    journey.open("#/costs").await?;
+    journey
+        .until("the oil is a line of the costs", async || {
+            let costs = journey.text("main").await?;
+            Ok(costs.contains("EP 90") && costs.contains("29.60"))
+        })
+        .await
 }
 
 /// The least of three readings is 0.105; at 0.70721 for straight teeth of 20° the middle of the band lies 0.098981 mm away.
@@ -226,9 +271,14 @@ async fn joints_are_ticked_off_at_the_vehicle_with_a_reload_in_the_middle(
     enter_all(&journey, "torque", &wrench).await?;
     three_joints(&journey).await?;
     nonsense_of_a_joint(&journey).await?;
+    each_joint_takes_the_wrench_that_covers_it(&journey).await?;
     journey.device(Device::PHONE).await?;
     journey.tap("tick-off").await?;
     up(&journey, "Half-shaft nuts", "120 lbf·ft").await?;
+    let facts = journey.text(".tick-facts").await?;
+    if !facts.contains("First wrench") {
+        return Err(format!("the page does not say which wrench: {facts}"));
+    }
     journey.wait_for("[data-remark=\"never_back_off\"]").await?;
     journey.page_is_sound().await?;
     journey.enter("torque/joints/1/by", "Workshop").await?;
@@ -289,6 +339,32 @@ async fn nonsense_of_a_joint(journey: &Journey) -> Outcome {
     journey
         .wait_gone("[data-remark=\"wrench_out_of_range\"]")
         .await
+}
+
+/// Of two wrenches the smaller one is proposed as long as it covers the setting; what is chosen instead is judged.
+async fn each_joint_takes_the_wrench_that_covers_it(journey: &Journey) -> Outcome {
+    add(journey, "torque/wrenches").await?;
+    let small = [("name", "Small"), ("low", "8 lb ft"), ("high", "40 lb ft")];
+    enter_all(journey, "torque/wrenches/1", &small).await?;
+    let taken = |wrench: &str| {
+        format!(
+            "[data-key=\"torque/joints/1/wrench\"] [data-choice=\"{wrench}\"][aria-checked=true]"
+        )
+    };
+    journey.wait_for(&taken("first")).await?;
+    journey.enter("torque/joints/1/figure", "25 lb ft").await?;
+    journey.wait_for(&taken("1")).await?;
+    journey.choose("torque/joints/1/wrench", "first").await?;
+    journey
+        .wait_for("[data-remark=\"wrench_out_of_range\"]")
+        .await?;
+    journey.tap("undo").await?;
+    journey.enter("torque/joints/1/figure", "200 lb ft").await?;
+    journey
+        .wait_for("[data-remark=\"outside_every_wrench\"]")
+        .await?;
+    journey.enter("torque/joints/1/figure", "120 lb ft").await?;
+    journey.wait_for(&taken("first")).await
 }
 
 async fn a_tick_is_taken_back_and_the_record_tells_it(journey: &Journey) -> Outcome {

@@ -134,6 +134,15 @@ fn idle(state: &State) -> Vec<&'static str> {
     );
     leave(!by_adjusters, sheet.notches.is_blank(), "notches");
     leave(by_adjusters, sheet.side_shims.is_empty(), "side_shims");
+    let no_shims = sheet.shims.is_empty();
+    leave(no_shims, sheet.shim_name.is_blank(), "shim_name");
+    leave(no_shims, sheet.shim_price.is_blank(), "shim_price");
+    let no_oil = sheet.oil.is_blank();
+    leave(no_oil, sheet.oil_name.is_blank(), "oil_name");
+    leave(no_oil, sheet.oil_can.is_blank(), "oil_can");
+    leave(no_oil, sheet.oil_price.is_blank(), "oil_price");
+    let no_drag = sheet.side_drag_wanted.is_blank();
+    leave(no_drag, sheet.side_drag_most.is_blank(), "side_drag_most");
     let crush = chosen(&sheet.spacer, "crush");
     leave(crush, sheet.preload_trials.is_empty(), "preload_trials");
     idle

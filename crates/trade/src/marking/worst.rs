@@ -78,8 +78,11 @@ pub fn tolerated(hole: &Length, bolt: &Length) -> Length {
     ((hole - bolt) / 2.0).of_kind(Kind::Length)
 }
 
+/// Hundredths of a millimetre in a metre.
+const PER_METRE: f64 = 1e5;
+
 /// How far off a hole can come at worst: half the long axis of its 95 % ellipse, and the error of punching and drilling on top of
-/// it, as though both fell the same way.
+/// it, as though both fell the same way. The half axis is rounded up to a hundredth of a millimetre: finer than any punch.
 ///
 /// # Units
 /// Metres.
@@ -88,7 +91,7 @@ pub fn tolerated(hole: &Length, bolt: &Length) -> Length {
 /// JCGM 102:2011, 6.5.2.4 for the ellipse, from memory; that errors of work are added whole is common practice, no source.
 #[must_use]
 pub fn worst_error(at: &Point, drilling: &Length) -> Length {
-    let place = Length::exact(error_ellipse(at).long)
+    let place = Length::exact((error_ellipse(at).long * PER_METRE).ceil() / PER_METRE)
         .of_kind(Kind::Length)
         .called("e");
     (place + drilling).of_kind(Kind::Length)

@@ -1,6 +1,6 @@
 //! The tables of the pattern: what each feature is struck with, and how its readings agree.
 
-use crate::desk::{use_slice, use_tongue};
+use crate::desk::{use_settings, use_slice, use_tongue};
 use crate::drawings::Table;
 use crate::shown::{NBSP, written};
 use crate::state::State;
@@ -54,17 +54,20 @@ fn rows(state: &State) -> Rows {
 #[component]
 pub fn Strike() -> Html {
     let (rows, columns) = use_slice(rows).unwrap_or_default();
-    let tongue = use_tongue();
+    let settings = use_settings();
+    let tongue = settings.tongue;
     if rows.is_empty() {
         return html! {};
     }
-    let heads = columns
-        .iter()
-        .map(|at| html! { <th scope="col">{ tongue.say(COLUMNS[*at].1) }</th> });
+    // All are lengths: the unit stands in the headings, or the table would not fit a tablet.
+    let unit = settings.manner().unit(Kind::Length).symbol;
+    let heads = columns.iter().map(|at| {
+        html! { <th scope="col">{ tongue.say(COLUMNS[*at].1) }{ ", " }{ unit }</th> }
+    });
     let body = rows.iter().map(|(row, name)| {
         let cells = columns.iter().map(|at| {
             let id = AttrValue::from(format!("marking/{}/{row}", COLUMNS[*at].0));
-            html! { <td class="num"><ResultFigure {id} /></td> }
+            html! { <td class="num unit-above"><ResultFigure {id} /></td> }
         });
         html! { <tr key={row.to_string()}><th scope="row">{ name }</th>{ cells.collect::<Html>() }</tr> }
     });

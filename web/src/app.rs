@@ -108,13 +108,15 @@ fn keep_book(desk: &Desk, keeper: Rc<Keeper>) {
     hidden.forget();
 }
 
-/// Moves the cursor when it was called somewhere, and the address when another page was opened.
+/// Moves the cursor when it was called somewhere, and the address when another page was opened. Where the address has gone ahead,
+/// as with the browser's own keys, the page follows it: whatever else happens in between must not turn it back.
 fn follow_calls(desk: &Desk) {
     let last = RefCell::new(Call::default());
+    let page = RefCell::new(desk.state().route.clone());
     let told = desk.clone();
     desk.listen(move || {
         let state = told.state();
-        if route::route_now() != state.route {
+        if page.replace(state.route.clone()) != state.route && route::route_now() != state.route {
             route::go(&state.route);
         }
         let call = state.view.call.clone();

@@ -121,7 +121,7 @@ fn Ways(props: &WaysProps) -> Html {
         <div class="book-ways card">
             <div class="new-book">
                 <label class="unseen" for="new-book">{ tongue.say(books::NEW_NAME) }</label>
-                <input id="new-book" class="field words" type="text" autocomplete="off" placeholder={tongue.say(books::NEW_NAME)}
+                <input id="new-book" class="field words" type="text" maxlength="120" autocomplete="off" placeholder={tongue.say(books::NEW_NAME)}
                     value={(*name).clone()} oninput={typed} data-key="new-book" />
                 <button type="button" class="key main" data-do="new-book" onclick={begin}>{ tongue.say(books::BEGIN) }</button>
             </div>
@@ -261,7 +261,7 @@ fn Rename(props: &RenameProps) -> Html {
     html! {
         <div class="new-book">
             <label class="unseen" for={field.clone()}>{ tongue.say(books::NAME) }</label>
-            <input id={field} class="field words" type="text" autocomplete="off" value={(*name).clone()} oninput={typed} data-key="book-name" />
+            <input id={field} class="field words" type="text" maxlength="120" autocomplete="off" value={(*name).clone()} oninput={typed} data-key="book-name" />
             <button type="button" class="key main" data-do="take-name" onclick={take}>{ tongue.say(books::RENAME) }</button>
         </div>
     }

@@ -89,7 +89,7 @@ fn BookName() -> Html {
     html! {
         <div class="front-book">
             <label class="unseen" for="book-name">{ tongue.say(frame::NAME_IT) }</label>
-            <input id="book-name" class="field words name" type="text" autocomplete="off" data-key={NAME_KEY}
+            <input id="book-name" class="field words name" type="text" maxlength="120" autocomplete="off" data-key={NAME_KEY}
                 value={name} placeholder={tongue.say(frame::ROUGH_BOOK)} oninput={input} />
             <span class="muted saved" data-saved="">{ saved_said(&saved, tongue) }</span>
         </div>

@@ -18,6 +18,9 @@ const REST: u32 = 900;
 const LONG: usize = 40;
 const LONG_ON_PHONE: usize = 26;
 
+/// How many letters are shown on either side of the one at fault.
+const NEAR: usize = 16;
+
 /// How long the keypad stays after the cursor has left: longer than a press takes.
 const LINGER: u32 = 280;
 
@@ -178,9 +181,16 @@ fn tail(field: &Field, tail: &Tail, blank: bool, assumed: &'static str) -> Html 
 /// What is wrong: the typed text with a mark under the character, and the sentence.
 fn error(id: &str, text: &str, fault: &Fault) -> Html {
     let marked = fault.at.as_ref().map(|at| {
-        let before: String = text.chars().take(at.start).collect();
-        let bad: String = text.chars().skip(at.start).take(at.len().max(1)).collect();
-        let after: String = text.chars().skip(at.start + at.len().max(1)).collect();
+        let begins = at.start.saturating_sub(NEAR);
+        let part = |from: usize, to: usize| -> String {
+            text.chars().skip(from).take(to - from).collect()
+        };
+        let end = at.start + at.len().clamp(1, NEAR);
+        let dots = |cut: bool| if cut { "…" } else { "" };
+        let before = format!("{}{}", dots(begins > 0), part(begins, at.start));
+        let bad = part(at.start, end);
+        let more = text.chars().nth(end + NEAR).is_some();
+        let after = format!("{}{}", part(end, end + NEAR), dots(more));
         // Something that is missing at the end is marked by a space.
         let bad = if bad.is_empty() { "\u{a0}".to_owned() } else { bad };
         html! { <span class="typed" aria-hidden="true">{ before }<mark>{ bad }</mark>{ after }</span> }

@@ -8,7 +8,7 @@ use buildbook::{Field, Form, Key, Spec, row_of};
 use yew::prelude::*;
 
 /// The most rows that one paste adds.
-const MOST: usize = 100;
+const MOST: usize = 400;
 
 /// The props of [`Paste`].
 #[derive(Properties, PartialEq)]
@@ -30,8 +30,7 @@ pub fn rows_of(text: &str, spec: &'static Spec) -> Vec<PastedRow> {
         .filter(|item| item.field.is_some())
         .map(|item| item.name)
         .collect();
-    text.lines()
-        .filter(|line| !line.trim().is_empty())
+    lines(text)
         .take(MOST)
         .map(|line| {
             let cells = line.split(['\t', ';']).map(|cell| cell.trim().to_owned());
@@ -43,6 +42,10 @@ pub fn rows_of(text: &str, spec: &'static Spec) -> Vec<PastedRow> {
                 .collect()
         })
         .collect()
+}
+
+fn lines(text: &str) -> impl Iterator<Item = &str> {
+    text.lines().filter(|line| !line.trim().is_empty())
 }
 
 /// Whether a cell can be read by its field.
@@ -99,6 +102,7 @@ pub fn Paste(props: &PasteProps) -> Html {
             done.emit(());
         })
     };
+    let left = lines(&pasted).count().saturating_sub(MOST);
     let said = match rows.len() {
         1 => tongue.say(frame::PASTE_TAKE_ONE).to_owned(),
         count => filled(tongue.say(frame::PASTE_TAKE), &[count.to_string()]),
@@ -113,6 +117,9 @@ pub fn Paste(props: &PasteProps) -> Html {
                 <div class="table-hold" tabindex="0">
                     <table class="table"><thead><tr>{ heads.collect::<Html>() }</tr></thead><tbody>{ preview.collect::<Html>() }</tbody></table>
                 </div>
+                if left > 0 {
+                    <p class="error" role="status">{ filled(tongue.say(frame::PASTE_LEFT), &[MOST.to_string(), left.to_string()]) }</p>
+                }
                 <button type="button" class="key main tall" data-do={format!("take {list}")} onclick={take}>{ said }</button>
             }
         </div>

@@ -132,6 +132,8 @@ pub const ROW_KEYS: Phrase = same("Keys of this row");
 pub const PASTE_COLUMN: Phrase = same("Paste a column");
 pub const PASTE_SAID: Phrase =
     same("Paste the figures here, one a line. Columns are parted by tabs or semicolons.");
+pub const PASTE_LEFT: Phrase =
+    same("The first {0} lines are added. {1} more are left out: paste those afterwards.");
 pub const PASTE_TAKE: Phrase = same("Add {0} rows");
 pub const PASTE_TAKE_ONE: Phrase = same("Add 1 row");
 pub const PASTE_BAD: Phrase = same("cannot be read");

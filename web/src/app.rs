@@ -53,17 +53,33 @@ fn tie(desk: &Desk, keeper: &Rc<Keeper>) {
     keeper.tie(desk);
     follow_calls(desk);
     follow_printing(desk);
+    follow_turning(desk);
+}
+
+/// Hears an event of the window for as long as the page lives.
+fn hear(event: &str, heard: impl Fn() + 'static) {
+    let heard = Closure::<dyn Fn()>::new(heard);
+    if let Some(window) = web_sys::window() {
+        let _ = window.add_event_listener_with_callback(event, heard.as_ref().unchecked_ref());
+    }
+    heard.forget();
+}
+
+/// Keeps the entry that is typed on in sight when the tablet is turned: everything has moved then.
+fn follow_turning(desk: &Desk) {
+    let told = desk.clone();
+    hear("resize", move || {
+        if let Some(key) = &told.state().view.field {
+            browser::bring_into_sight(key.as_str());
+        }
+    });
 }
 
 /// Opens what is folded when the page goes to paper. What this changes is drawn before the browser takes the page.
 fn follow_printing(desk: &Desk) {
     for (event, printing) in [("beforeprint", true), ("afterprint", false)] {
         let told = desk.clone();
-        let heard = Closure::<dyn Fn()>::new(move || told.send(Action::Printing(printing)));
-        if let Some(window) = web_sys::window() {
-            let _ = window.add_event_listener_with_callback(event, heard.as_ref().unchecked_ref());
-        }
-        heard.forget();
+        hear(event, move || told.send(Action::Printing(printing)));
     }
 }
 

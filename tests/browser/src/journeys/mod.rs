@@ -5,6 +5,7 @@ use std::pin::Pin;
 use crate::{Machine, Outcome};
 
 mod axle;
+mod bounds;
 mod conversion;
 mod costs;
 mod gearing;
@@ -63,6 +64,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
         keeping::CASES,
         links::CASES,
         looks::CASES,
+        bounds::CASES,
     ]
     .into_iter()
     .flatten()

@@ -364,25 +364,13 @@ fn others(state: &State, sheet: &str, answers: &[&str]) -> Vec<Other> {
         Some(Other {
             id: Rc::clone(id),
             told: words::result(&state.book, id, state.settings.tongue),
-            written: breaking_before_unit(&Written {
+            written: Written {
                 pm: written.pm.filter(|_| state.findings.result(id).is_some()),
                 ..written
-            }),
+            }
+            .whole(),
             chosen: chosen.as_ref() == Some(id),
         })
     });
     known.take(12).collect()
-}
-
-/// A figure on one line that may break before its unit, and nowhere else as long as there is room.
-fn breaking_before_unit(written: &Written) -> String {
-    let figure = Written {
-        unit: String::new(),
-        ..written.clone()
-    };
-    if written.unit.is_empty() {
-        figure.whole()
-    } else {
-        format!("{} {}", figure.whole(), written.unit)
-    }
 }

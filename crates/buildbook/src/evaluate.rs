@@ -15,7 +15,7 @@ use crate::sheets::paint::{self, PaintFindings};
 use crate::sheets::springs::{self, SpringsFindings};
 use crate::sheets::torque::{self, TorqueFindings};
 use crate::sheets::vehicle::{self, VehicleFindings};
-use crate::{Book, Finding, Found, Key, Read, Sheet, SheetFindings};
+use crate::{Book, Finding, Found, Key, Purchase, Read, Sheet, SheetFindings};
 
 /// What every sheet finds.
 #[derive(Debug, Clone)]
@@ -64,6 +64,8 @@ struct Inputs {
     entries: Vec<Rc<Entries>>,
     /// The sheet as it was read from its own entries.
     read: Rc<dyn Any>,
+    /// What the sheets that it reads buy, where it asks for that.
+    bought: Vec<Purchase>,
 }
 
 impl std::fmt::Debug for Inputs {
@@ -81,13 +83,15 @@ impl Inputs {
     }
 
     /// Whether all that the sheet reads of others is as it was.
-    fn same_others(&self, sheet: &str, entries: &[Rc<Entries>]) -> bool {
+    fn same_others(&self, sheet: &str, entries: &[Rc<Entries>], bought: &[Purchase]) -> bool {
         let pairs = self.entries.iter().zip(entries).skip(2);
-        let mut pairs = pairs.zip(reads(sheet));
-        pairs.all(|((old, new), other)| {
-            Rc::ptr_eq(old, new)
-                || reads_only(sheet, other).is_some_and(|fields| same_in(old, new, fields))
-        })
+        let same = |((old, new), other): ((&Rc<Entries>, &Rc<Entries>), &&'static str)| {
+            // Costs take nothing but purchases of those that buy.
+            let bought = sheet == "costs" && *other != "marking";
+            let fields = reads_only(sheet, other);
+            bought || Rc::ptr_eq(old, new) || fields.is_some_and(|only| same_in(old, new, only))
+        };
+        self.bought == bought && pairs.zip(reads(sheet)).all(same)
     }
 }
 
@@ -135,10 +139,11 @@ struct Again<'a> {
 impl Again<'_> {
     fn findings<S: Sheet + 'static, F>(
         &mut self,
+        bought: Vec<Purchase>,
         kept: impl FnOnce(&Findings) -> &Rc<F>,
         made: impl FnOnce(&Read<S>) -> F,
     ) -> Rc<F> {
-        let (entries, same) = self.asked(S::NAME);
+        let (entries, same) = self.asked(S::NAME, &bought);
         if let (Some(old), true) = (self.old, same) {
             return Rc::clone(kept(old));
         }
@@ -148,12 +153,17 @@ impl Again<'_> {
         let read = before.and_then(|before| Rc::clone(&before.read).downcast::<Read<S>>().ok());
         let read = read.unwrap_or_else(|| Rc::new(S::read(self.book)));
         let found = Rc::new(made(&read));
-        self.inputs.insert(S::NAME, Inputs { entries, read });
+        let inputs = Inputs {
+            entries,
+            read,
+            bought,
+        };
+        self.inputs.insert(S::NAME, inputs);
         found
     }
 
     /// The entries that a sheet rests on, and whether its old findings, whose inputs are then taken over, stand as they are.
-    fn asked(&mut self, sheet: &'static str) -> (Vec<Rc<Entries>>, bool) {
+    fn asked(&mut self, sheet: &'static str, bought: &[Purchase]) -> (Vec<Rc<Entries>>, bool) {
         let names = ["book", sheet];
         let names = names.iter().chain(reads(sheet));
         let entries: Vec<_> = names.map(|name| self.book.sheet(name)).collect();
@@ -162,7 +172,7 @@ impl Again<'_> {
             .is_some_and(|only| only != sheet && !reads(only).contains(&sheet));
         let before = self.old.and_then(|old| old.inputs.get(sheet));
         let before = before.filter(|before| {
-            idle || before.same_own(&entries) && before.same_others(sheet, &entries)
+            idle || before.same_own(&entries) && before.same_others(sheet, &entries, bought)
         });
         let Some(before) = before.cloned() else {
             return (entries, false);
@@ -196,35 +206,50 @@ pub(crate) fn evaluate_only(book: &Book, old: &Findings, sheet: &str) -> Finding
 }
 
 fn evaluated(mut again: Again<'_>) -> Findings {
-    let vehicle = again.findings(|old| &old.vehicle, vehicle::findings);
-    let marking = again.findings(|old| &old.marking, marking::findings);
+    let vehicle = again.findings(Vec::new(), |old| &old.vehicle, vehicle::findings);
+    let marking = again.findings(Vec::new(), |old| &old.marking, marking::findings);
     let conversion = again.findings(
+        Vec::new(),
         |old| &old.conversion,
         |read| conversion::findings(read, &vehicle),
     );
-    let gearing = again.findings(|old| &old.gearing, |read| gearing::findings(read, &vehicle));
-    let springs = again.findings(|old| &old.springs, |read| springs::findings(read, &vehicle));
+    let gearing = again.findings(
+        Vec::new(),
+        |old| &old.gearing,
+        |read| gearing::findings(read, &vehicle),
+    );
+    let springs = again.findings(
+        Vec::new(),
+        |old| &old.springs,
+        |read| springs::findings(read, &vehicle),
+    );
     let final_drive = again.findings(
+        Vec::new(),
         |old| &old.final_drive,
         |read| final_drive::findings(read, &gearing),
     );
-    let torque = again.findings(|old| &old.torque, torque::findings);
-    let paint = again.findings(|old| &old.paint, |read| paint::findings(read, &vehicle));
+    let torque = again.findings(Vec::new(), |old| &old.torque, torque::findings);
+    let paint = again.findings(
+        Vec::new(),
+        |old| &old.paint,
+        |read| paint::findings(read, &vehicle),
+    );
+    let buyers = [
+        marking.found(),
+        gearing.found(),
+        final_drive.found(),
+        springs.found(),
+        torque.found(),
+        paint.found(),
+    ];
+    let bought = buyers.iter().flat_map(|found| found.purchases.iter());
     let costs = again.findings(
+        bought.cloned().collect(),
         |old| &old.costs,
-        |read| {
-            let buyers = [
-                marking.found(),
-                gearing.found(),
-                final_drive.found(),
-                springs.found(),
-                torque.found(),
-                paint.found(),
-            ];
-            costs::findings(read, &buyers, &marking)
-        },
+        |read| costs::findings(read, &buyers, &marking),
     );
     let handover = again.findings(
+        Vec::new(),
         |old| &old.handover,
         |read| handover::findings(read, &vehicle, &torque),
     );
@@ -416,6 +441,19 @@ mod tests {
     use super::*;
 
     #[test]
+    fn costs_keep_their_findings_until_something_else_is_bought() {
+        let book = crate::example::book();
+        let before = evaluate(&book, None);
+        let costs = |key: &str, text: &str| {
+            let after = book.with(&book.setting(key, Some(text.into())));
+            evaluate(&after, Some(&before)).costs
+        };
+        assert!(Rc::ptr_eq(&before.costs, &costs("paint/name", "x")));
+        let larger = costs("paint/panels/1/length", "9 m");
+        assert!(!Rc::ptr_eq(&before.costs, &larger), "more tins are bought");
+    }
+
+    #[test]
     fn a_sheet_that_rests_on_nothing_that_changed_keeps_its_findings() {
         let book = Book::of("b", [("vehicle/wheelbase".into(), "3 m".into())]);
         let before = evaluate(&book, None);
@@ -426,10 +464,6 @@ mod tests {
         assert!(Rc::ptr_eq(&before.vehicle, &after.vehicle));
         assert!(Rc::ptr_eq(&before.gearing, &after.gearing));
         assert!(!Rc::ptr_eq(&before.paint, &after.paint));
-        assert!(
-            !Rc::ptr_eq(&before.costs, &after.costs),
-            "costs read what paint finds"
-        );
     }
 
     #[test]

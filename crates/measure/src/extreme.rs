@@ -5,7 +5,7 @@ use std::rc::Rc;
 
 use crate::Quantity;
 use crate::dimension::Dimension;
-use crate::node::{Node, Op, Shared};
+use crate::node::{Node, Op};
 use crate::sweep::Spread;
 
 impl<D: Dimension> Quantity<D> {
@@ -57,7 +57,7 @@ impl<D: Dimension> Quantity<D> {
         let names = limits.iter().map(|(name, _)| *name).collect();
         let args = limits
             .iter()
-            .map(|(_, limit)| limit.node.clone())
+            .map(|(_, limit)| Rc::clone(&limit.node))
             .collect::<Vec<_>>();
         Self::from_op(limits[governing].1.value(), op(names, governing), args)
     }
@@ -93,9 +93,9 @@ pub(crate) fn contested(node: &Node) -> bool {
         .filter(|(i, _)| *i != governing)
         .any(|(_, other)| {
             let gap = (other.value - node.value).abs();
-            let args = [other.clone(), node.args[governing].clone()];
+            let args = [Rc::clone(other), Rc::clone(&node.args[governing])];
             let difference = Node::new(gap, Op::Difference, args, node.powers);
-            let spread = Spread::of(&Shared::new(difference));
+            let spread = Spread::of(&Rc::new(difference));
             gap <= spread.plus.max(spread.minus)
         })
 }

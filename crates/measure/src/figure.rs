@@ -5,7 +5,7 @@ use core::fmt;
 use std::rc::Rc;
 
 use crate::extreme::{contested, governing};
-use crate::node::{Node, Op, Shared};
+use crate::node::{Node, Op};
 use crate::sweep::{Contribution, Spread};
 use crate::working::Working;
 use crate::{Kind, Source, Unit};
@@ -13,7 +13,7 @@ use crate::{Kind, Source, Unit};
 /// A result: value, ±, each entry's share and the working, on demand. Cloning is cheap.
 #[derive(Clone)]
 pub struct Figure {
-    node: Shared,
+    node: Rc<Node>,
     kind: Kind,
     spread: OnceCell<Rc<Spread>>,
 }
@@ -55,7 +55,7 @@ impl PartialEq for Figure {
 }
 
 impl Figure {
-    pub(crate) fn new(node: Shared, kind: Kind) -> Self {
+    pub(crate) fn new(node: Rc<Node>, kind: Kind) -> Self {
         Self {
             node,
             kind,
@@ -66,10 +66,7 @@ impl Figure {
     /// An exact figure (a count, a typed number) that has no working.
     #[must_use]
     pub fn exact(si: f64, kind: Kind) -> Self {
-        Self::new(
-            Shared::new(Node::new(si, Op::Constant, [], kind.dims())),
-            kind,
-        )
+        Self::new(Rc::new(Node::new(si, Op::Constant, [], kind.dims())), kind)
     }
 
     /// The value (SI).
@@ -151,9 +148,9 @@ impl Figure {
         if slope == 0.0 || !slope.is_finite() {
             return None;
         }
-        let args = [self.node.clone()];
+        let args = [Rc::clone(&self.node)];
         Some(Self::new(
-            Shared::new(Node::new(value, Op::Solved { slope }, args, kind.dims())),
+            Rc::new(Node::new(value, Op::Solved { slope }, args, kind.dims())),
             kind,
         ))
     }
@@ -192,10 +189,10 @@ impl Figure {
 /// Now less before, with the ± taken jointly: a measurement that both rest on counts once.
 #[must_use]
 pub fn difference(before: &Figure, now: &Figure) -> Figure {
-    let args = [now.node.clone(), before.node.clone()];
+    let args = [Rc::clone(&now.node), Rc::clone(&before.node)];
     let value = now.value() - before.value();
     Figure::new(
-        Shared::new(Node::new(value, Op::Difference, args, now.node.powers)),
+        Rc::new(Node::new(value, Op::Difference, args, now.node.powers)),
         // The nought of a thermometer plays no part in a difference.
         if now.kind == Kind::Temperature {
             Kind::TemperatureStep

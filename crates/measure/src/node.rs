@@ -7,6 +7,7 @@ use crate::unit::Powers;
 use crate::{Function, Kind, Source, Stated};
 
 /// A step, shared by every later step that uses its value.
+#[derive(Clone)]
 pub(crate) struct Node {
     pub value: f64,
     pub op: Op,
@@ -24,14 +25,14 @@ pub(crate) struct Node {
 pub(crate) enum Args {
     #[default]
     None,
-    One([Shared; 1]),
-    Two([Shared; 2]),
-    Many(Rc<Vec<Shared>>),
+    One([Rc<Node>; 1]),
+    Two([Rc<Node>; 2]),
+    Many(Rc<Vec<Rc<Node>>>),
 }
 
 impl std::ops::Deref for Args {
-    type Target = [Shared];
-    fn deref(&self) -> &[Shared] {
+    type Target = [Rc<Node>];
+    fn deref(&self) -> &[Rc<Node>] {
         match self {
             Self::None => &[],
             Self::One(one) => one,
@@ -41,31 +42,32 @@ impl std::ops::Deref for Args {
     }
 }
 
-impl From<[Shared; 0]> for Args {
-    fn from(_: [Shared; 0]) -> Self {
+impl From<[Rc<Node>; 0]> for Args {
+    fn from(_: [Rc<Node>; 0]) -> Self {
         Self::None
     }
 }
 
-impl From<[Shared; 1]> for Args {
-    fn from(one: [Shared; 1]) -> Self {
+impl From<[Rc<Node>; 1]> for Args {
+    fn from(one: [Rc<Node>; 1]) -> Self {
         Self::One(one)
     }
 }
 
-impl From<[Shared; 2]> for Args {
-    fn from(two: [Shared; 2]) -> Self {
+impl From<[Rc<Node>; 2]> for Args {
+    fn from(two: [Rc<Node>; 2]) -> Self {
         Self::Two(two)
     }
 }
 
-impl From<Vec<Shared>> for Args {
-    fn from(many: Vec<Shared>) -> Self {
+impl From<Vec<Rc<Node>>> for Args {
+    fn from(many: Vec<Rc<Node>>) -> Self {
         Self::Many(Rc::new(many))
     }
 }
 
 /// What a step does with its arguments.
+#[derive(Clone)]
 pub(crate) enum Op {
     Entry(Leaf),
     Constant,
@@ -147,58 +149,23 @@ impl TableOf {
     }
 }
 
-/// A step in the hands of one of those that use it. The last one to let go of it leaves its room for the next step that is made: steps
-/// come and go by the thousand.
-#[derive(Clone)]
-pub(crate) struct Shared(Rc<Node>);
-
 thread_local! {
-    /// Rooms that stand empty.
-    static ROOMS: RefCell<Vec<Rc<Node>>> = const { RefCell::new(Vec::new()) };
     /// How many steps are being dropped within one another.
     static DEPTH: Cell<u32> = const { Cell::new(0) };
     /// Steps whose arguments wait until those that are being dropped are gone.
     static WAITING: RefCell<Vec<Args>> = const { RefCell::new(Vec::new()) };
 }
 
-/// Steps are dropped within one another only so far, and from there on one after another: dropping long chains by recursion alone
-/// would exhaust the stack.
+/// Steps are dropped within one another only so far, and from there on one after another.
 const DEEPEST: u32 = 64;
 
-impl Shared {
-    pub fn new(node: Node) -> Self {
-        let room = ROOMS.with_borrow_mut(Vec::pop);
-        if let Some(mut room) = room
-            && let Some(empty) = Rc::get_mut(&mut room)
-        {
-            *empty = node;
-            return Self(room);
-        }
-        Self(Rc::new(node))
-    }
-
-    /// The step itself, where nobody else uses it.
-    pub fn own(&mut self) -> Option<&mut Node> {
-        Rc::get_mut(&mut self.0)
-    }
-
-    /// Whether both are one step.
-    pub fn is(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.0, &other.0)
-    }
-
-    #[inline(never)]
-    fn empty(&mut self) {
-        let Some(node) = Rc::get_mut(&mut self.0) else {
-            return;
-        };
-        let args = core::mem::take(&mut node.args);
-        node.op = Op::Constant;
-        // When a thread ends its rooms may be gone before the last steps.
-        let _ = ROOMS.try_with(|rooms| rooms.borrow_mut().push(Rc::clone(&self.0)));
-        if args.is_empty() {
+/// Takes long chains apart piece by piece: dropping them by recursion alone would exhaust the stack.
+impl Drop for Node {
+    fn drop(&mut self) {
+        if self.args.is_empty() {
             return;
         }
+        let args = core::mem::take(&mut self.args);
         let depth = DEPTH.get();
         if depth == DEEPEST {
             WAITING.with_borrow_mut(|waiting| waiting.push(args));
@@ -212,21 +179,6 @@ impl Shared {
             }
         }
         DEPTH.set(depth);
-    }
-}
-
-impl Drop for Shared {
-    fn drop(&mut self) {
-        if Rc::strong_count(&self.0) == 1 {
-            self.empty();
-        }
-    }
-}
-
-impl std::ops::Deref for Shared {
-    type Target = Node;
-    fn deref(&self) -> &Node {
-        &self.0
     }
 }
 

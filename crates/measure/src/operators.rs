@@ -1,6 +1,7 @@
 //! Plus, minus, times and by, on quantities and references to them in any mixture, and on pure numbers.
 
 use std::ops::{Add, Div, Mul, Neg, Sub};
+use std::rc::Rc;
 
 use crate::Quantity;
 use crate::dimension::{Dimension, NoDim, Over, Times};
@@ -11,7 +12,7 @@ macro_rules! operator {
         impl<D: Dimension $($bound)*, $($generic: Dimension,)*> $trait<&$other> for &Quantity<D> {
             type Output = $output;
             fn $method(self, other: &$other) -> Self::Output {
-                let args = [self.node.clone(), other.node.clone()];
+                let args = [Rc::clone(&self.node), Rc::clone(&other.node)];
                 Quantity::from_op(self.value() $sign other.value(), Op::$how, args)
             }
         }
@@ -44,7 +45,7 @@ operator!(Div div Quotient, /, [+ Over<E>], Quantity<E>, Quantity<D::Quotient>, 
 impl<D: Dimension> Neg for &Quantity<D> {
     type Output = Quantity<D>;
     fn neg(self) -> Quantity<D> {
-        Quantity::from_op(-self.value(), Op::Negative, [self.node.clone()])
+        Quantity::from_op(-self.value(), Op::Negative, [Rc::clone(&self.node)])
     }
 }
 
@@ -57,12 +58,18 @@ impl<D: Dimension> Neg for Quantity<D> {
 
 /// Numbers times quantities keep the dimension, and need no proof of it.
 fn scaled<D: Dimension>(number: f64, quantity: &Quantity<D>) -> Quantity<D> {
-    let args = [Quantity::<NoDim>::exact(number).node, quantity.node.clone()];
+    let args = [
+        Rc::clone(&Quantity::<NoDim>::exact(number).node),
+        Rc::clone(&quantity.node),
+    ];
     Quantity::from_op(number * quantity.value(), Op::Product, args)
 }
 
 fn divided<D: Dimension>(quantity: &Quantity<D>, number: f64) -> Quantity<D> {
-    let args = [quantity.node.clone(), Quantity::<NoDim>::exact(number).node];
+    let args = [
+        Rc::clone(&quantity.node),
+        Rc::clone(&Quantity::<NoDim>::exact(number).node),
+    ];
     Quantity::from_op(quantity.value() / number, Op::Quotient, args)
 }
 

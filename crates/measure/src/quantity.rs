@@ -5,20 +5,20 @@ use core::marker::PhantomData;
 use std::rc::Rc;
 
 use crate::dimension::{Dimension, Halved, NoDim, Times};
-use crate::node::{Args, Leaf, Node, Op, Shared};
+use crate::node::{Args, Leaf, Node, Op};
 use crate::sweep::Spread;
 use crate::{Figure, Function, Kind, MeasureError, Reading, Source, Steps, Table, Unit};
 
 /// A quantity with its dimension as a type. Cloning shares the step that made it.
 pub struct Quantity<D> {
-    pub(crate) node: Shared,
+    pub(crate) node: Rc<Node>,
     pub(crate) dimension: PhantomData<fn() -> D>,
 }
 
 impl<D> Clone for Quantity<D> {
     fn clone(&self) -> Self {
         Self {
-            node: self.node.clone(),
+            node: Rc::clone(&self.node),
             dimension: PhantomData,
         }
     }
@@ -43,11 +43,11 @@ pub trait Traced: sealed::Sealed {
 }
 
 #[doc(hidden)]
-pub struct Step(pub(crate) Shared);
+pub struct Step(pub(crate) Rc<Node>);
 
 impl<D> Traced for Quantity<D> {
     fn step(&self) -> Step {
-        Step(self.node.clone())
+        Step(Rc::clone(&self.node))
     }
 }
 
@@ -65,7 +65,7 @@ pub enum Standing {
 impl<D: Dimension> Quantity<D> {
     pub(crate) fn from_node(node: Node) -> Self {
         Self {
-            node: Shared::new(node),
+            node: Rc::new(node),
             dimension: PhantomData,
         }
     }
@@ -163,11 +163,16 @@ impl<D: Dimension> Quantity<D> {
     fn changed(mut self, change: impl FnOnce(&mut Node)) -> Self {
         let fixed = matches!(self.node.op, Op::Entry(_) | Op::Unknown)
             || matches!(self.node.op, Op::Constant) && self.node.symbol.is_some();
-        if let (false, Some(node)) = (fixed, self.node.own()) {
+        if let (false, Some(node)) = (fixed, Rc::get_mut(&mut self.node)) {
             change(node);
             return self;
         }
-        let mut node = Node::new(self.node.value, Op::Same, [self.node.clone()], D::POWERS);
+        let mut node = Node::new(
+            self.node.value,
+            Op::Same,
+            [Rc::clone(&self.node)],
+            D::POWERS,
+        );
         node.kind = self.node.kind;
         change(&mut node);
         Self::from_node(node)
@@ -179,7 +184,11 @@ impl<D: Dimension> Quantity<D> {
     where
         D: Times<D>,
     {
-        Quantity::from_op(self.value().powi(2), Op::Power(2.0), [self.node.clone()])
+        Quantity::from_op(
+            self.value().powi(2),
+            Op::Power(2.0),
+            [Rc::clone(&self.node)],
+        )
     }
 
     /// The cube.
@@ -189,7 +198,11 @@ impl<D: Dimension> Quantity<D> {
         D: Times<D>,
         D::Product: Times<D>,
     {
-        Quantity::from_op(self.value().powi(3), Op::Power(3.0), [self.node.clone()])
+        Quantity::from_op(
+            self.value().powi(3),
+            Op::Power(3.0),
+            [Rc::clone(&self.node)],
+        )
     }
 
     /// The square root; not a number below zero.
@@ -198,7 +211,7 @@ impl<D: Dimension> Quantity<D> {
     where
         D: Halved,
     {
-        Quantity::from_op(self.value().sqrt(), Op::Power(0.5), [self.node.clone()])
+        Quantity::from_op(self.value().sqrt(), Op::Power(0.5), [Rc::clone(&self.node)])
     }
 
     /// The size without the sign.
@@ -211,14 +224,17 @@ impl<D: Dimension> Quantity<D> {
         Self::from_op(
             function.at(self.value()),
             Op::Apply(function),
-            [self.node.clone()],
+            [Rc::clone(&self.node)],
         )
     }
 
     /// The sum of any number of quantities; zero of none.
     #[must_use]
     pub fn sum_of<'a>(parts: impl IntoIterator<Item = &'a Self>) -> Self {
-        let args: Vec<_> = parts.into_iter().map(|part| part.node.clone()).collect();
+        let args: Vec<_> = parts
+            .into_iter()
+            .map(|part| Rc::clone(&part.node))
+            .collect();
         if args.is_empty() {
             return Self::exact(0.0);
         }
@@ -275,7 +291,7 @@ impl<D: Dimension> Quantity<D> {
     #[must_use]
     pub fn figure(&self, kind: Kind) -> Figure {
         debug_assert_eq!(kind.dims(), D::POWERS, "{kind:?} is of another dimension");
-        Figure::new(self.node.clone(), kind)
+        Figure::new(Rc::clone(&self.node), kind)
     }
 }
 
@@ -326,7 +342,7 @@ impl Quantity<NoDim> {
         Self::from_op(
             self.value().powf(power),
             Op::Power(power),
-            [self.node.clone()],
+            [Rc::clone(&self.node)],
         )
     }
 }

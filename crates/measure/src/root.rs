@@ -1,5 +1,7 @@
 //! Working back: the unknown that makes a remainder zero, with its ± by implicit differentiation.
 
+use std::rc::Rc;
+
 use crate::dimension::Dimension;
 use crate::node::{Node, Op};
 use crate::sweep::slope_by;
@@ -51,7 +53,7 @@ impl<D: Dimension> Quantity<D> {
         let unknown = unknown(symbol, place);
         let remainder = remainder(&unknown);
         let slope = slope_by(&remainder.node, &unknown.node);
-        let args = [remainder.node.clone()];
+        let args = [Rc::clone(&remainder.node)];
         let mut node = Node::new(place, Op::Solved { slope }, args, D::POWERS);
         node.symbol = Some(symbol);
         Self::from_node(node)

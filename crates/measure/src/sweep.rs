@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use crate::Stated;
-use crate::node::{Leaf, Node, Op, Shared};
+use crate::node::{Leaf, Node, Op};
 
 /// An entry's part in a result.
 #[derive(Debug, Clone)]
@@ -67,7 +67,7 @@ pub struct Spread {
 impl Spread {
     /// First-order propagation (JCGM 100:2008, 5.1.2, with correlation through shared entries):
     /// a reverse sweep over the steps, each weighed once.
-    pub(crate) fn of(result: &Shared) -> Self {
+    pub(crate) fn of(result: &Rc<Node>) -> Self {
         let mut contributions: Vec<Contribution> = Vec::new();
         for_each_slope(result, &mut |node, slope| {
             if let Op::Entry(leaf) = &node.op {
@@ -89,7 +89,7 @@ impl Spread {
 }
 
 /// Visits every step but plain constants, users before arguments, with the slope of the result by it.
-fn for_each_slope<'a>(result: &'a Shared, visit: &mut dyn FnMut(&'a Shared, f64)) {
+fn for_each_slope<'a>(result: &'a Rc<Node>, visit: &mut dyn FnMut(&'a Rc<Node>, f64)) {
     let Order { steps, places } = order(result);
     let mut slopes = vec![0.0; steps.len()];
     slopes[steps.len() - 1] = 1.0;
@@ -110,10 +110,10 @@ fn for_each_slope<'a>(result: &'a Shared, visit: &mut dyn FnMut(&'a Shared, f64)
 }
 
 /// The slope of a result by one step that it rests on; zero where it does not.
-pub(crate) fn slope_by(result: &Shared, step: &Shared) -> f64 {
+pub(crate) fn slope_by(result: &Rc<Node>, step: &Rc<Node>) -> f64 {
     let mut found = 0.0;
     for_each_slope(result, &mut |node, slope| {
-        if node.is(step) {
+        if Rc::ptr_eq(node, step) {
             found = slope;
         }
     });
@@ -142,7 +142,7 @@ fn record(contributions: &mut Vec<Contribution>, leaf: &Leaf, node: &Node, slope
 /// Every step that a result rests on, arguments before users, and where the arguments of each stand among them. Constants change
 /// nothing and stand nowhere.
 struct Order<'a> {
-    steps: Vec<&'a Shared>,
+    steps: Vec<&'a Rc<Node>>,
     places: Vec<u32>,
 }
 
@@ -155,13 +155,13 @@ const WAITING: u32 = u32::MAX;
     clippy::cast_possible_truncation,
     reason = "memory ends before four thousand million steps"
 )]
-fn order(result: &Shared) -> Order<'_> {
-    let mut steps: Vec<&Shared> = Vec::with_capacity(48);
+fn order(result: &Rc<Node>) -> Order<'_> {
+    let mut steps: Vec<&Rc<Node>> = Vec::with_capacity(48);
     let mut places: Vec<u32> = Vec::with_capacity(64);
     // A stack of our own, with how many arguments are still to be seen: a long chain of sums must not exhaust the machine's.
     let mut stack = vec![(result, result.args.len())];
     while let Some((node, left)) = stack.last_mut() {
-        let node: &Shared = node;
+        let node: &Rc<Node> = node;
         if *left == 0 {
             places.extend(node.args.iter().map(|arg| arg.mark.get().wrapping_sub(1)));
             steps.push(node);
@@ -181,6 +181,6 @@ fn order(result: &Shared) -> Order<'_> {
 }
 
 /// Every step that the result rests on but plain constants, arguments before users; the result comes last.
-pub(crate) fn steps_in_order(result: &Shared) -> Vec<&Shared> {
+pub(crate) fn steps_in_order(result: &Rc<Node>) -> Vec<&Rc<Node>> {
     order(result).steps
 }

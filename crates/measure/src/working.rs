@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use crate::node::{Node, Op, Shared};
+use crate::node::{Node, Op};
 use crate::sweep::steps_in_order;
 use crate::unit::Powers;
 use crate::{Function, Kind, Source};
@@ -79,13 +79,13 @@ pub enum Expr {
 }
 
 impl Working {
-    pub(crate) fn of(result: &Shared, kind: Kind) -> Self {
+    pub(crate) fn of(result: &Rc<Node>, kind: Kind) -> Self {
         let lines = steps_in_order(result)
             .iter()
-            .filter(|node| node.is(result) || has_line(node))
+            .filter(|node| Rc::ptr_eq(node, result) || has_line(node))
             .map(|node| {
                 let mut line = line(node);
-                if node.is(result) {
+                if Rc::ptr_eq(node, result) {
                     line.kind = Some(kind);
                 }
                 line

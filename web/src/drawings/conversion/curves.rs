@@ -50,7 +50,7 @@ fn bump(state: &State, paper: &Paper) -> Option<Drawing> {
         paper.manner.unit(Kind::Length),
     );
     let curve = |at: usize| -> Vec<(f64, f64)> {
-        let Ok(steering) = findings.set_ups[at].usable() else {
+        let Ok(steering) = findings.set_ups[at].on_spring() else {
             return Vec::new();
         };
         let side = findings.set_ups[at].side;

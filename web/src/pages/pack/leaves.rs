@@ -140,7 +140,17 @@ pub fn leaves(state: &State) -> Vec<Leaf> {
         plates: &[],
         follows: false,
     });
+    leaves.retain(|leaf| leaf.pieces.iter().any(says_something));
     leaves
+}
+
+/// Whether there is anything in a piece: a section of nothing but empty lists is left out.
+fn says_something(piece: &Piece) -> bool {
+    match piece {
+        Piece::Pairs(all) => !all.is_empty(),
+        Piece::Table(table) | Piece::Results(table) => !table.rows.is_empty(),
+        _ => true,
+    }
 }
 
 /// A sheet as a record: entries, results, remarks. Lists that stand elsewhere in the pack are left out.

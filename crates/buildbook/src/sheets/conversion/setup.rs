@@ -13,8 +13,10 @@ use crate::{All, Found, Lack, Rank, Remark};
 pub struct SetUp {
     /// `was` or `now`, as in its keys and results.
     pub name: &'static str,
-    /// The linkage, or what it lacks.
+    /// The linkage, or what it lacks. Where the spring is not known the axle stands still.
     pub steering: Result<Steering, Lack>,
+    /// Whether the spring is known on which the axle moves, or what that lacks.
+    pub spring: Result<(), Lack>,
     /// What stops it: it steers backwards, or nobody has looked yet.
     pub stopped: Option<Lack>,
     /// The side that the driver sits on: 1 left, -1 right.
@@ -39,6 +41,17 @@ impl SetUp {
             // The question of direction comes first among what is missing.
             (Err(lack), Some(stopped)) => Err(stopped.clone().and(lack.clone())),
         }
+    }
+}
+
+impl SetUp {
+    /// The linkage of an axle that moves on its spring: what bump steer rests on.
+    ///
+    /// # Errors
+    /// As [`Self::usable`], or what is missing of the spring.
+    pub fn on_spring(&self) -> Result<&Steering, Lack> {
+        let both = (self.usable(), self.spring.clone()).all();
+        both.map(|(steering, ())| steering)
     }
 }
 
@@ -80,6 +93,7 @@ fn set_up(
     SetUp {
         name,
         steering,
+        spring: spring(sheet).map(|_| ()),
         stopped,
         side: sign,
         arm_side,
@@ -124,14 +138,10 @@ fn linkage(
     let ball = (entry.ball_x.ask(), entry.ball_out.ask(), entry.ball_z.ask());
     let pin = (pin_out, sheet.pin_x.ask());
     let lean = (sheet.castor.ask(), sheet.inclination.ask());
-    let spring = (
-        sheet.fixed_eye.ask(),
-        sheet.half_spring.ask(),
-        sheet.seat_above_eye.ask(),
-    );
     let (gear, ball) = (gear.all(), ball.all()).all()?;
-    let (pin, lean, spring) = (pin.all(), lean.all(), spring.all()).all()?;
-    let (fixed_eye, half_spring, seat_above_eye) = spring;
+    let (pin, lean) = (pin.all(), lean.all()).all()?;
+    let (fixed_eye, half_spring, seat_above_eye) =
+        spring(sheet).unwrap_or((SpringEye::Front, Length::exact(1.0), Length::exact(0.0)));
     let centre: Angle = match shaft {
         Shaft::Along | Shaft::Upright if side < 0.0 => -gear.4,
         Shaft::Rack => Ratio::exact(0.0),
@@ -146,14 +156,26 @@ fn linkage(
         pin: [pin.1.clone(), to_side(&pin.0, arm_side)],
         castor: lean.0.clone(),
         inclination: lean.1.clone(),
-        fixed_eye: if *fixed_eye == "rear" {
-            SpringEye::Rear
-        } else {
-            SpringEye::Front
-        },
-        half_spring: half_spring.clone(),
-        seat_above_eye: seat_above_eye.clone(),
+        fixed_eye,
+        half_spring,
+        seat_above_eye,
     })
+}
+
+/// The front spring: its fixed eye, from there to the axle, and how far the axle's seat lies above it.
+fn spring(sheet: &ConversionSheet) -> Result<(SpringEye, Length, Length), Lack> {
+    let (fixed_eye, half_spring, seat_above_eye) = (
+        sheet.fixed_eye.ask(),
+        sheet.half_spring.ask(),
+        sheet.seat_above_eye.ask(),
+    )
+        .all()?;
+    let fixed_eye = if *fixed_eye == "rear" {
+        SpringEye::Rear
+    } else {
+        SpringEye::Front
+    };
+    Ok((fixed_eye, half_spring.clone(), seat_above_eye.clone()))
 }
 
 /// Whether the set-up may be used. The new one must have its direction looked at; the old one was driven.

@@ -78,7 +78,7 @@ pub(super) fn show(
             name,
             Kind::Angle,
             both(&|set_up, _| {
-                let (steering, rise) = (set_up.usable(), rise.ask()).all()?;
+                let (steering, rise) = (set_up.on_spring(), rise.ask()).all()?;
                 // Counted towards the driver's side, so that a mirrored steering has the same.
                 Ok(steering.bump_steer(&(rise * by))? * set_up.side)
             }),
@@ -103,8 +103,7 @@ pub(super) fn show(
         Kind::Ratio,
         both(&|set_up, entry| turns(sheet, set_up, entry)),
     );
-    let now = set_ups[1].usable();
-    show_least(&now, found);
+    show_least(&set_ups[1].on_spring(), found);
     show_moved(sheet, &set_ups[1], found);
     remark(sheet, set_ups, found);
 }
@@ -352,7 +351,7 @@ fn show_moved(sheet: &ConversionSheet, set_up: &SetUp, found: &mut Found) {
             &ratio,
         );
         let bump = (|| {
-            let rise = sheet.rise.ask()?;
+            let (_, rise) = (set_up.on_spring(), sheet.rise.ask()).all()?;
             Ok((moved.bump_steer(rise)? - now.bump_steer(rise)?) * side)
         })();
         found.show(joined(&["conversion/moved_bump", way]), Kind::Angle, &bump);

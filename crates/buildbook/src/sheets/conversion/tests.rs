@@ -173,6 +173,22 @@ fn a_mirrored_steering_is_the_same_steering() {
 }
 
 #[test]
+fn the_link_and_the_ratio_ask_for_no_spring_and_bump_steer_does() {
+    for spring in ["", "soft"] {
+        let found = left(&[("half_spring", spring)]);
+        assert!((figure(&found, "link/now") - 0.5).abs() < 1e-9);
+        assert!((figure(&found, "ratio/now") - 15.0).abs() < 1e-9);
+        for id in ["bump_up/now", "least/box_up", "moved_bump/up"] {
+            let key = Key::from("conversion/half_spring");
+            match lack(&found, id) {
+                Lack::Needs(keys) => assert_eq!(keys, [key], "{id}"),
+                other => assert_eq!(other, Lack::Entry(key), "{id}"),
+            }
+        }
+    }
+}
+
+#[test]
 fn a_leaning_king_pin_asks_for_the_tyre_and_a_measured_offset_goes_before_it() {
     let axle = [
         ("stop", "34 exact"),

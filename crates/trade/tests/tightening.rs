@@ -210,6 +210,53 @@ proptest! {
 }
 
 #[test]
+fn a_thread_is_known_however_a_hand_writes_it() {
+    for (written, name) in [
+        ("m10", "M10"),
+        ("M10 x 1.5", "M10"),
+        ("M10×1,25", "M10x1.25"),
+        ("3/8\" UNF", "3/8-24 UNF"),
+        ("3/8 - 24 unf", "3/8-24 UNF"),
+        ("7/8 UNC", "7/8-9 UNC"),
+        ("5/16″ bsf", "5/16 BSF"),
+        ("2ba", "2 BA"),
+        ("1 BA", "1 BA"),
+        ("1 BSF", "1 BSF"),
+    ] {
+        assert_eq!(size(written).map(|size| size.name), Some(name), "{written}");
+    }
+    for unknown in ["M10x1.4", "M10.5", "3/8", "BSF", "", "x", "20 BA"] {
+        assert_eq!(size(unknown), None, "{unknown}");
+    }
+}
+
+#[test]
+fn a_grade_is_known_with_or_without_the_word_before_it() {
+    let known = |name: &str| grade(name, &mm(10.0)).map(|grade| grade.name);
+    for (written, name) in [
+        ("8,8", "8.8"),
+        ("Class 10.9", "10.9"),
+        ("SAE 5", "grade 5"),
+        ("SAE grade 8", "grade 8"),
+        ("5", "grade 5"),
+        ("Grade R", "R"),
+        ("s", "S"),
+    ] {
+        assert_eq!(known(written), Some(name), "{written}");
+    }
+    for unknown in ["8.9", "grade", "", "88", "Z"] {
+        assert_eq!(known(unknown), None, "{unknown}");
+    }
+}
+
+#[test]
+fn no_two_threads_are_written_alike() {
+    for one in sizes() {
+        assert_eq!(size(one.name).map(|size| size.name), Some(one.name));
+    }
+}
+
+#[test]
 fn without_a_wrench_none_is_taken_and_where_none_holds_the_nearest_is() {
     assert_eq!(wrench_for(&[]), None);
     let wrench = |lowest, highest, setting| {

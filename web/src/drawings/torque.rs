@@ -53,18 +53,36 @@ pub fn of_joint(state: &State, at: usize, paper: &Paper) -> Drawing {
     }
 }
 
+/// More bolts than this take all the paper there is, and no lines lead from one to the next.
+const FEW: usize = 8;
+/// Nearer together than this two numbers would run into one another: the table tells the order then.
+const NUMBERED: f64 = 25.0;
+
+/// The radius of a bolt's head: as large as the nearest neighbour allows.
+fn head(places: &[Point]) -> f64 {
+    let apart = |a: &Point, b: &Point| (a.0 - b.0).hypot(a.1 - b.1);
+    let nearest = places
+        .iter()
+        .enumerate()
+        .flat_map(|(at, a)| places[at + 1..].iter().map(move |b| apart(a, b)))
+        .fold(f64::MAX, f64::min);
+    (0.44 * nearest).min(24.0)
+}
+
 /// Where each bolt lies on the paper.
 fn places(entry: &JointEntry, count: usize, paper: &Paper) -> Vec<Point> {
     let (middle_x, middle_y) = (paper.width / 2.0, paper.height / 2.0);
-    let reach = middle_x.min(middle_y) - 48.0;
+    let edge = if count > FEW { 24.0 } else { 48.0 };
+    let reach = middle_x.min(middle_y) - edge;
     if entry.pattern.value() == Some(&"rectangle") {
         let whole = |given: &buildbook::Given<measure::Ratio>| {
             given.value().map_or(1.0, |count| count.value().max(1.0))
         };
         let (rows, columns) = (whole(&entry.rows), whole(&entry.columns));
-        let step = ((paper.width - 110.0) / (columns - 1.0).max(1.0))
-            .min((paper.height - 110.0) / (rows - 1.0).max(1.0))
-            .min(140.0);
+        let step = ((paper.width - 2.0 * edge - 14.0) / (columns - 1.0).max(1.0))
+            .min((paper.height - 2.0 * edge - 14.0) / (rows - 1.0).max(1.0))
+            .min(140.0)
+            .max(1.0);
         return (0..count)
             .map(|i| {
                 let (row, column) = ((i as f64 / columns).floor(), i as f64 % columns);
@@ -86,15 +104,20 @@ fn places(entry: &JointEntry, count: usize, paper: &Paper) -> Vec<Point> {
         .collect()
 }
 
-/// Bolts as heads with the turn in which they come; a thin line leads from each to the next.
+/// Bolts as heads with the turn in which they come; where they are few a thin line leads from each to the next.
 fn marks(entry: &JointEntry, joint: &JointFindings, paper: &Paper) -> Html {
     let places = places(entry, joint.order.len(), paper);
     let at = |bolt: &usize| places.get(bolt.wrapping_sub(1)).copied();
-    let paths = joint.order.windows(2).filter_map(|pair| {
+    let head = head(&places);
+    let clear = head + 6.0;
+    // Of many bolts the lines would only run through the numbers.
+    let few = joint.order.len() <= FEW;
+    let pairs = joint.order.windows(2).filter(|_| few);
+    let paths = pairs.filter_map(|pair| {
         let (from, to) = (at(&pair[0])?, at(&pair[1])?);
         // From rim to rim: the figures in the heads stay clear.
         let (dx, dy) = (to.0 - from.0, to.1 - from.1);
-        let share = 30.0 / dx.hypot(dy).max(60.0);
+        let share = clear / dx.hypot(dy).max(2.0 * clear);
         let start = (from.0 + dx * share, from.1 + dy * share);
         let end = (to.0 - dx * share, to.1 - dy * share);
         Some(line(start, end, Line::Centre))
@@ -103,15 +126,17 @@ fn marks(entry: &JointEntry, joint: &JointFindings, paper: &Paper) -> Html {
         let place = at(bolt)?;
         // The first one stands out: there the work begins.
         let ring = if turn == 0 {
-            circle(place, 30.0, Line::Now)
+            circle(place, clear, Line::Now)
         } else {
             html! {}
         };
         Some(html! {
             <>
-                { circle(place, 24.0, Line::Outline) }
+                { circle(place, head, Line::Outline) }
                 { ring }
-                { text((place.0, place.1 + 6.0), Lean::Middle, &(turn + 1).to_string()) }
+                if 2.0 * head >= 0.88 * NUMBERED {
+                    { text((place.0, place.1 + 6.0), Lean::Middle, &(turn + 1).to_string()) }
+                }
             </>
         })
     });

@@ -37,7 +37,10 @@ pub static WORDS: Subject = Subject {
         ("torque/joints/*/bolts", same("Bolts on the circle")),
         ("torque/joints/*/rows", same("Rows")),
         ("torque/joints/*/columns", same("Columns")),
-        ("torque/joints/*/prevailing", same("Nut takes by itself")),
+        (
+            "torque/joints/*/prevailing",
+            same("Prevailing torque of the nut"),
+        ),
         ("torque/joints/*/wrench", same("Wrench")),
         (
             "torque/joints/*/extension",
@@ -78,6 +81,14 @@ pub static WORDS: Subject = Subject {
         (
             "torque/wrench_length",
             same("From the middle of the grip to the middle of the square."),
+        ),
+        (
+            "torque/wrench_kind",
+            same("By ISO 6789 it may be out by 4 %; to 10 N·m, a beam or a screwdriver by 6 %."),
+        ),
+        (
+            "torque/wrenches/*/kind",
+            same("By ISO 6789 it may be out by 4 %; to 10 N·m, a beam or a screwdriver by 6 %."),
         ),
         (
             "torque/wrench_error",
@@ -121,7 +132,7 @@ pub static WORDS: Subject = Subject {
         ),
         (
             "torque/joints/*/prevailing",
-            same("Of a self-locking nut, turned freely on its thread."),
+            same("What a self-locking nut takes by itself, turned freely on its thread."),
         ),
         (
             "torque/joints/*/extension_angle",
@@ -146,9 +157,9 @@ pub static WORDS: Subject = Subject {
             pair("Adjusting nut, split pin", "Adjusting nut, cotter pin"),
         ),
         ("stretch", same("Stretch bolt")),
-        ("setting", same("Set, gives way")),
+        ("setting", same("Click, set beforehand")),
         ("dial", same("Dial or display")),
-        ("beam", same("Bending bar")),
+        ("beam", same("Beam with a pointer")),
         ("screwdriver", same("Screwdriver")),
         ("plain", same("Plain hexagon")),
         ("flanged", same("Flanged")),

@@ -129,31 +129,41 @@ pub fn sizes() -> &'static [ThreadSize] {
     SIZES
 }
 
-/// A thread by its name, however it is spaced or cased: `m10 x 1.25`, `3/8 unf`, `2ba`.
+/// A thread by its name, however it is spaced or cased: `m10 x 1.25`, `M10 x 1,5`, `3/8" unf`, `2ba`.
 #[must_use]
 pub fn size(name: &str) -> Option<&'static ThreadSize> {
     let wanted = plain(name);
     SIZES.iter().find(|size| {
         let known = plain(size.name);
-        // `3/8 UNF` names its pitch already: the count of threads may be left out.
-        known == wanted || unified_without_count(size).is_some_and(|short| plain(&short) == wanted)
+        known == wanted
+            || size
+                .otherwise()
+                .is_some_and(|other| plain(&other) == wanted)
     })
 }
 
-fn unified_without_count(size: &ThreadSize) -> Option<String> {
-    let (diameter, rest) = size.name.split_once('-')?;
-    let series = rest.split_once(' ')?.1;
-    Some(format!("{diameter}{series}"))
+impl ThreadSize {
+    /// How the thread may be written too: `3/8 UNF` names its pitch already, so the count may be left out; a coarse metric pitch may be
+    /// put in.
+    fn otherwise(&self) -> Option<String> {
+        if self.form == Form::Metric {
+            return (!self.name.contains('x')).then(|| format!("{}x{}", self.name, self.pitch));
+        }
+        let (diameter, rest) = self.name.split_once('-')?;
+        let series = rest.split_once(' ')?.1;
+        Some(format!("{diameter}{series}"))
+    }
 }
 
+/// A name without spaces, hyphens and inch marks, in small letters, with a point.
 fn plain(name: &str) -> String {
-    let kept = name.chars().filter(|c| !c.is_whitespace() && *c != '-');
-    kept.map(|c| {
-        if c == '×' {
-            'x'
-        } else {
-            c.to_ascii_lowercase()
-        }
+    let kept = name
+        .chars()
+        .filter(|c| !c.is_whitespace() && !"-\"″”".contains(*c));
+    kept.map(|c| match c {
+        '×' => 'x',
+        ',' => '.',
+        _ => c.to_ascii_lowercase(),
     })
     .collect()
 }

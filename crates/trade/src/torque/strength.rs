@@ -108,13 +108,21 @@ pub fn grades() -> &'static [Grade] {
     GRADES
 }
 
-/// The class or grade of a bolt by its name and diameter; none where it is unknown or not made so large.
+/// The class or grade of a bolt by its name and diameter, with or without the word before it (`8,8`, `class 8.8`, `SAE 5`, `grade R`);
+/// none where it is unknown or not made so large.
 #[must_use]
 pub fn grade(name: &str, major: &Length) -> Option<&'static Grade> {
-    let wanted = name.trim().to_lowercase().replace(' ', "");
-    let plain = |grade: &Grade| grade.name.to_lowercase().replace(' ', "");
+    let wanted = plain(name);
     let diameter = major.in_unit(&unit::MILLIMETRE);
     GRADES.iter().find(|grade| {
-        plain(grade) == wanted && diameter > grade.above && diameter <= grade.up_to + 1e-9
+        plain(grade.name) == wanted && diameter > grade.above && diameter <= grade.up_to + 1e-9
     })
+}
+
+fn plain(name: &str) -> String {
+    let mut plain = name.to_lowercase().replace(' ', "").replace(',', ".");
+    for word in ["sae", "class", "grade"] {
+        plain = plain.replace(word, "");
+    }
+    plain
 }

@@ -81,8 +81,7 @@ fn places(entry: &JointEntry, count: usize, paper: &Paper) -> Vec<Point> {
         let (rows, columns) = (whole(&entry.rows), whole(&entry.columns));
         let step = ((paper.width - 2.0 * edge - 14.0) / (columns - 1.0).max(1.0))
             .min((paper.height - 2.0 * edge - 14.0) / (rows - 1.0).max(1.0))
-            .min(140.0)
-            .max(1.0);
+            .clamp(1.0, 140.0);
         return (0..count)
             .map(|i| {
                 let (row, column) = ((i as f64 / columns).floor(), i as f64 % columns);

@@ -231,7 +231,7 @@ def dxf(name, behind=False):
     check(f"{name}: units by number (4 is millimetres)", [document.header["$INSUNITS"], document.header["$MEASUREMENT"]], [4, 1], 0)
     space = document.modelspace()
     layers = {layer.dxf.name for layer in document.layers}
-    for layer in ("CUT", "MARK", "DATUM", "PIECES", "SQUARE_100_MM", "NOTES"):
+    for layer in ("CUT", "MARK", "DATUM", "EDGE", "PIECES", "SQUARE_100_MM", "NOTES"):
         holds(f"{name}: layer {layer}", layer in layers and len(space.query(f'*[layer=="{layer}"]')) > 0)
     words = " ".join(text.plain_text() for text in space.query('TEXT[layer=="NOTES"]'))
     holds(f"{name}: says millimetres in words", "millimetres" in words and "100 mm by 100 mm" in words)
@@ -241,6 +241,11 @@ def dxf(name, behind=False):
     low = np.min([v.dxf.location.vec2 for v in square[0].vertices], axis=0)
     high = np.max([v.dxf.location.vec2 for v in square[0].vertices], axis=0)
     check(f"{name}: the square", high - low, [100, 100], 1e-6)
+    points = [point.dxf.location.vec2 for point in space.query('POINT[layer=="DATUM"]')]
+    check(f"{name}: every datum", points, laid(PATTERN["datums"], behind), 1e-3)
+    (edge,) = space.query('*[layer=="EDGE"]')
+    check(f"{name}: the edge", [v.dxf.location.vec2 for v in edge.vertices], laid(PATTERN["edge"], behind), 1e-3)
+    holds(f"{name}: the edge is open", not edge.is_closed)
     cuts = list(space.query('*[layer=="CUT"]'))
     shapes = [shape for shape in SHAPES if shape["form"] not in ("stud", "bracket")]
     holds(f"{name}: a cut for every hole", len(cuts) == len(shapes))

@@ -8,7 +8,7 @@ use crate::words::{self, Tongue, found, frame};
 use std::cell::RefCell;
 use std::rc::Rc;
 use wasm_bindgen::{JsCast, closure::Closure};
-use web_sys::{Element, ResizeObserver};
+use web_sys::{AddEventListenerOptions, Element, ResizeObserver, TouchEvent};
 use yew::prelude::*;
 
 /// The props of [`DrawingFrame`].
@@ -27,6 +27,7 @@ pub fn DrawingFrame(props: &DrawingFrameProps) -> Html {
     let plate = props.plate;
     let hold = use_node_ref();
     let width = use_width(&hold);
+    use_two_fingers(&hold);
     let settings = use_settings();
     let tabled = use_state(|| false);
     let near = use_state_eq(Near::default);
@@ -239,6 +240,41 @@ fn empty(plate: &Plate, paper: &Paper) -> Html {
         .unwrap_or(frame::DRAWING_EMPTY);
     let sketch = first_to_measure(plate.id, paper).unwrap_or_else(|| icon(Icon::Measure));
     html! { <div class="drawing-empty">{ sketch }<p>{ paper.tongue.say(said) }</p></div> }
+}
+
+/// Keeps two fingers on a drawing that is close from scrolling the page, which would take them from the drawing. Yew listens without
+/// a say in what the browser does, so this is bound by hand.
+#[hook]
+fn use_two_fingers(hold: &NodeRef) {
+    let hold = hold.clone();
+    use_effect_with((), move |()| {
+        let element = hold.cast::<Element>();
+        let heard = Closure::<dyn Fn(TouchEvent)>::new(|event: TouchEvent| {
+            let target = event.target_dyn_into::<Element>();
+            let close = target.and_then(|target| target.closest(".close .plate").ok().flatten());
+            if event.touches().length() > 1 && close.is_some() && event.cancelable() {
+                event.prevent_default();
+            }
+        });
+        let how = AddEventListenerOptions::new();
+        how.set_passive(false);
+        for event in ["touchstart", "touchmove"] {
+            if let Some(element) = &element {
+                let called = heard.as_ref().unchecked_ref();
+                let _ = element.add_event_listener_with_callback_and_add_event_listener_options(
+                    event, called, &how,
+                );
+            }
+        }
+        move || {
+            for event in ["touchstart", "touchmove"] {
+                if let Some(element) = &element {
+                    let called = heard.as_ref().unchecked_ref();
+                    let _ = element.remove_event_listener_with_callback(event, called);
+                }
+            }
+        }
+    });
 }
 
 /// The width of an element as it is laid out, in whole pixels.

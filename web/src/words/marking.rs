@@ -179,7 +179,7 @@ pub static WORDS: Subject = Subject {
         (
             "marking/cutter_kerf",
             same(
-                "One kerf for all that is cut; hole saws have theirs above. Nothing where the cutter allows for it.",
+                "One kerf for all that is cut; a hole saw’s stands among metal and tools. Nothing where the cutter allows for it.",
             ),
         ),
     ],

@@ -125,5 +125,8 @@ pub(super) const ENTRIES: Typed = &[
     ("marking/there/1/a", "366.5"),
     ("marking/there/1/b", "571"),
     ("marking/there/1/diameter", "32"),
+    ("marking/edges/1/name", "Scuttle flange"),
+    ("marking/edges/1/off_a", "548"),
+    ("marking/edges/1/off_b", "552"),
     ("marking/sheet", "1.2"),
 ];

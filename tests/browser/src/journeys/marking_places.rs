@@ -45,6 +45,10 @@ async fn the_drawing_comes_nearer_under_two_fingers_and_is_moved_by_one(
         journey.open("#/gearing").await?;
         drawing_in_sight(&journey).await?;
         two_fingers_and_one(&journey).await?;
+        // What follows is done on the whole again.
+        journey.open("#/gearing").await?;
+        drawing_in_sight(&journey).await?;
+        the_browsers_own_hand(&journey).await?;
         journey.page_is_sound().await?;
     }
     Ok(())
@@ -60,9 +64,16 @@ async fn drawing_in_sight(journey: &Journey) -> Outcome {
     journey.drawn().await
 }
 
+/// Notes whether every move of two fingers is kept from the browser.
+const HEAR: &str = "window.keptTouches = undefined; \
+    window.addEventListener('touchmove', (e) => { \
+      if (e.touches.length > 1) window.keptTouches = (window.keptTouches ?? true) && e.defaultPrevented; \
+    });";
+
 async fn two_fingers_and_one(journey: &Journey) -> Outcome {
     let (before, page) = (first_feature(journey).await?, scrolled(journey).await?);
     let (x, y) = middle(before);
+    journey.ask(HEAR, vec![]).await?;
     // Two fingers, 20 px above and below the feature, go 50 px further each.
     let spread = [
         [(x, y - 20.0), (x, y - 70.0)],
@@ -77,6 +88,10 @@ async fn two_fingers_and_one(journey: &Journey) -> Outcome {
         ));
     }
     stands(near, (x, y), 4.0, "between the fingers")?;
+    let kept = journey.ask("return window.keptTouches", vec![]).await?;
+    if kept.as_bool() != Some(true) {
+        return Err("two fingers on the drawing are left to the browser, which scrolls".into());
+    }
     // One finger takes it along, and the page stays where it is.
     journey.fingers(&[[(x, y), (x - 40.0, y + 32.0)]]).await?;
     stands(
@@ -99,6 +114,35 @@ async fn two_fingers_and_one(journey: &Journey) -> Outcome {
         return Err("two fingers do not bring the whole back".into());
     }
     stands(whole, middle(before), 1.5, "where it was at first")?;
+    Ok(())
+}
+
+/// The same by the browser's own hand.
+async fn the_browsers_own_hand(journey: &Journey) -> Outcome {
+    let (before, page) = (first_feature(journey).await?, scrolled(journey).await?);
+    let at = middle(before);
+    journey.pinch(at, 3.0).await?;
+    let near = first_feature(journey).await?;
+    let times = near[2] / before[2];
+    // The browser's hand goes as much further as a browser of its own would take for trembling.
+    if !(2.7..4.5).contains(&times) {
+        return Err(format!(
+            "a pinch of 3 brought the drawing {times} times nearer"
+        ));
+    }
+    stands(near, at, 8.0, "between the fingers")?;
+    journey.swipe(at, (-40.0, -40.0)).await?;
+    let moved = (at.0 - 40.0, at.1 - 40.0);
+    // What the browser takes for a trembling hand, some fifteen pixels, is not passed on.
+    stands(
+        first_feature(journey).await?,
+        moved,
+        24.0,
+        "under the finger",
+    )?;
+    if (scrolled(journey).await? - page).abs() > 1.0 {
+        return Err("the page moved with the drawing".into());
+    }
     Ok(())
 }
 

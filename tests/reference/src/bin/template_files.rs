@@ -112,7 +112,11 @@ fn template(data: &str, purpose: For, from_behind: bool) -> Result<Template, Str
             spots: shape.spots(),
         });
     }
-    let [a, b] = line("datums")?;
+    let datums = inputs.list("datums")?.iter().filter_map(place);
+    let datums = ["A", "B", "C", "D"]
+        .map(str::to_owned)
+        .into_iter()
+        .zip(datums);
     Ok(Template {
         title: "Bulkhead of the hop lorry, left-hand drive".to_owned(),
         lines: vec!["Seen from inside the cab. Goes on the left-hand side.".to_owned()],
@@ -120,7 +124,7 @@ fn template(data: &str, purpose: For, from_behind: bool) -> Result<Template, Str
         up: inputs.number("up")?.to_radians(),
         from_behind,
         features,
-        datums: vec![("A".to_owned(), a), ("B".to_owned(), b)],
+        datums: datums.collect(),
         datum_line: "A to B: 640 mm".to_owned(),
         centre_line: Some(line("centre_line")?),
         edges: vec![line("edge")?],

@@ -368,3 +368,39 @@ fn costs_follow_the_template_and_the_count_of_features() {
     assert_eq!(bought[0].as_deref(), Some("90.00 GBP"));
     assert_eq!(follow(&[("marking/template_got", "here")])[0], None);
 }
+
+#[test]
+fn up_is_turned_by_as_much_as_the_datum_line_leans() {
+    let up = |by: &str, lean: &str| {
+        let mut entries = TRIANGLE.to_vec();
+        entries.extend([
+            ("features/1/diameter", "20 exact"),
+            ("move_by", by),
+            ("shift_along", "0 exact"),
+            ("datum_lean", lean),
+        ]);
+        let found = of(&entries);
+        let said = super::Said {
+            title: String::new(),
+            lines: Vec::new(),
+            datum_line: &|_| String::new(),
+            name: &|_| String::new(),
+            size: &|_| String::new(),
+        };
+        super::template(&found, said)
+            .expect("drawn")
+            .up
+            .to_degrees()
+    };
+    // The line rises by 10 degrees to the right: what stands upright stands 80 from it. On the other hand it runs to the left, and
+    // upright is to its right.
+    for (by, lean, wanted) in [
+        ("shift", "0", 90.0),
+        ("shift", "10°", 80.0),
+        ("shift", "-90°", 180.0),
+        ("mirror", "0", -90.0),
+        ("mirror", "10°", -80.0),
+    ] {
+        assert!((up(by, lean) - wanted).abs() < 1e-9, "{by} {lean}");
+    }
+}

@@ -57,6 +57,7 @@ pub use reading::{Ambiguous, Doubt, Reading, Stated, Tool};
 pub use root::{zero, zeros};
 pub use show::{
     Shown, ShownLine, show, show_exact, show_in, show_reading, show_term, show_working, shown,
+    shown_no_finer,
 };
 pub use source::{Held, Source};
 pub use sweep::Contribution;

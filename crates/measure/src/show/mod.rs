@@ -165,6 +165,25 @@ pub fn shown(si: f64, plus: f64, minus: f64, unit: &'static Unit, manner: &Manne
     written(value, plus_minus, exact)
 }
 
+/// An SI value in a unit without its ±, and no finer than that supports: what is smaller is nothing. For what remains of readings.
+#[must_use]
+pub fn shown_no_finer(
+    si: f64,
+    (plus, minus): (f64, f64),
+    unit: &'static Unit,
+    manner: &Manner,
+) -> Shown {
+    let value = unit.from_si(si);
+    let (plus, minus) = (unit.step_from_si(plus), unit.step_from_si(minus));
+    let place = place_of_errors(plus, minus).unwrap_or_else(|| place(value, plus, minus));
+    Shown {
+        value: number(value, place, false, manner.mark),
+        plus_minus: String::new(),
+        unit: Cow::Borrowed(unit.symbol),
+        exact: false,
+    }
+}
+
 /// The power of ten that a value with this ± is rounded to.
 fn place(value: f64, plus: f64, minus: f64) -> i32 {
     match place_of_errors(plus, minus) {

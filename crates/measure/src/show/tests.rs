@@ -2,7 +2,7 @@
 
 use proptest::prelude::*;
 
-use super::{Shown, show, show_exact, show_working, shown};
+use super::{Shown, show, show_exact, show_working, shown, shown_no_finer};
 use crate::kind::Kind;
 use crate::manner::{Manner, System};
 use crate::mark::Mark;
@@ -25,6 +25,29 @@ fn written(value: f64, plus: f64, minus: f64, unit: &'static Unit) -> String {
         unit,
         &Manner::of(System::Metric),
     ))
+}
+
+#[test]
+fn what_remains_of_a_reading_is_no_finer_than_the_reading() {
+    let mm = |value: f64, error: f64| {
+        let within = (error * 1e-3, error * 1e-3);
+        let manner = Manner::of(System::Metric);
+        plain(&shown_no_finer(
+            value * 1e-3,
+            within,
+            &unit::MILLIMETRE,
+            &manner,
+        ))
+    };
+    for (value, error, text) in [
+        (-0.002, 0.5, "0.0 mm"),
+        (-0.06, 0.5, "−0.1 mm"),
+        (0.34, 0.5, "0.3 mm"),
+        (0.34, 2.0, "0 mm"),
+        (10.27, 0.14, "10.27 mm"),
+    ] {
+        assert_eq!(mm(value, error), text);
+    }
 }
 
 #[test]

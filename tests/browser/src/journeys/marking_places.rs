@@ -240,8 +240,35 @@ async fn places_by_offsets_and_squares_are_right_and_land_is_reckoned_to_edges_a
             Ok(journey.text(readings).await?.contains("agree"))
         })
         .await?;
+    residuals_have_the_digits_of_their_readings(&journey).await?;
     edges_as_lines(&journey).await?;
     journey.page_is_sound().await
+}
+
+/// A rule is read to half a millimetre, a tape to a whole one: what remains is told to a tenth, and of two readings nothing remains.
+async fn residuals_have_the_digits_of_their_readings(journey: &Journey) -> Outcome {
+    const CELLS: &str = "return [...document.querySelectorAll('[aria-labelledby=\"g-marking-readings\"] tbody tr')] \
+                         .map((row) => [...row.querySelectorAll('td')].slice(3).map((cell) => cell.textContent.replace(/\\s/g, ' ')))";
+    let rows: Vec<Vec<String>> = serde_json::from_value(journey.ask(CELLS, vec![]).await?)
+        .map_err(|error| error.to_string())?;
+    let tenth = |cell: &&String| {
+        let number = cell.trim_end_matches(" mm");
+        let point = number.find('.').map(|at| number.len() - at);
+        **cell != "—" && (number == cell.as_str() || point != Some(2))
+    };
+    if let Some(odd) = rows.iter().flatten().find(tenth) {
+        return Err(format!("`{odd}` remains of a reading: {rows:?}"));
+    }
+    let nothing = rows.get(1).is_some_and(|row| {
+        row.iter()
+            .filter(|cell| *cell != "—")
+            .all(|cell| cell == "0.0 mm")
+    });
+    if rows.len() == 3 && nothing {
+        Ok(())
+    } else {
+        Err(format!("of two readings remains: {rows:?}"))
+    }
 }
 
 async fn edges_as_lines(journey: &Journey) -> Outcome {

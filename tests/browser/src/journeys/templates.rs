@@ -221,6 +221,11 @@ async fn the_schedule_and_the_old_holes_are_printed_with_the_sheet(machine: &Mac
     if !closing.contains("36.50") || !schedule.contains("Hole saw 38.1 mm") {
         return Err(format!("the page says: {closing}; {schedule}"));
     }
+    // Folded up again: on paper all of it stands open.
+    journey.tap("open marking/closing").await?;
+    journey
+        .wait_gone("[data-table=\"marking/closing\"]")
+        .await?;
     let printed: String = journey
         .printed_pages("marking", PrintSize::A4)
         .await?
@@ -232,6 +237,7 @@ async fn the_schedule_and_the_old_holes_are_printed_with_the_sheet(machine: &Mac
         "Pilot drill 3 mm",
         "36.50",
         "Close the old holes",
+        "Points that lie alike on both sides",
         "fuel tank and battery away",
     ] {
         if !printed.contains(&close(said)) {

@@ -107,14 +107,9 @@ const READINGS: [&str; 6] = ["a", "b", "c", "d", "along", "across"];
 /// What remains of a reading, with no more digits than the reading's own ± supports.
 fn remains(rest: &Length, reading: Option<&Length>, state: &State) -> String {
     let manner = state.settings.manner();
-    let (plus, minus) = reading.map_or((0.0, 0.0), |reading| (reading.plus(), reading.minus()));
-    let shown = measure::shown(
-        rest.value(),
-        plus,
-        minus,
-        manner.unit(Kind::Length),
-        &manner,
-    );
+    let within = reading.map_or((0.0, 0.0), |reading| (reading.plus(), reading.minus()));
+    let unit = manner.unit(Kind::Length);
+    let shown = measure::shown_no_finer(rest.value(), within, unit, &manner);
     format!("{}{NBSP}{}", shown.value, shown.unit)
 }
 

@@ -336,7 +336,12 @@ fn costs_follow_the_template_and_the_count_of_features() {
         let entries = entries
             .into_iter()
             .map(|(key, text)| (key.into(), text.into()));
-        let found = evaluate(&Book::of("b", entries), None);
+        let book = Book::of("b", entries);
+        let found = evaluate(&book, None);
+        // Whoever is sent the costs alone reads the same of them.
+        let sent = evaluate(&link::part(&book, "costs"), None);
+        assert_eq!(sent.costs.lines, found.costs.lines);
+        assert_eq!(sent.costs.send, found.costs.send);
         [
             "costs/priced/marking-template",
             "costs/hire/1/first",

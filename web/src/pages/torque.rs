@@ -84,7 +84,7 @@ fn spot(joint: &JointEntry, field: &str) -> Spot {
         "thread" | "grade" if silent && !makers_only => Spot::Open,
         "thread" | "grade" if makers_only && joint.thread.is_blank() => Spot::Nowhere,
         "engaged" if chosen(&joint.into, "nut") && joint.engaged.is_blank() => Spot::Nowhere,
-        "friction_thread" | "friction_head" | "head" | "bearing" | "hole" | "shank"
+        "friction_thread" | "friction_head" | "head" | "into" | "bearing" | "hole" | "shank"
         | "yield_share" | "method"
             if joint.thread.is_blank() =>
         {

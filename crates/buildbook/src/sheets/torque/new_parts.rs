@@ -6,7 +6,7 @@ use crate::{Found, Purchase};
 /// Puts the purchases in, a line a joint.
 pub(super) fn buy(sheet: &TorqueSheet, found: &mut Found) {
     for entry in &sheet.joints {
-        if entry.new_count.is_blank() {
+        if entry.new_count.is_blank() && !entry.new_price.is_blank() {
             found.stands_in(entry.new_count.key(), fixings(entry).to_string());
         }
         let count = match entry.new_count.value() {

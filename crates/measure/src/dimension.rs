@@ -139,6 +139,8 @@ quantities! {
     SpringRate = Z0 P1 N2 Z0;
     /// Watts.
     Power = P2 P1 N3 Z0;
+    /// Watts per kilogram.
+    PowerToMass = P2 Z0 N3 Z0;
     /// Kelvin.
     Temperature = Z0 Z0 Z0 P1;
 }

@@ -56,6 +56,8 @@ pub enum Kind {
     SpringRate,
     /// A power.
     Power,
+    /// Power for each unit of mass.
+    PowerToMass,
     /// A temperature.
     Temperature,
     /// A difference of two temperatures.

@@ -13,6 +13,7 @@ pub use crate::units::inertia::*;
 pub use crate::units::length::*;
 pub use crate::units::mass::*;
 pub use crate::units::power::*;
+pub use crate::units::power_to_mass::*;
 pub use crate::units::pressure::*;
 pub use crate::units::ratio::*;
 pub use crate::units::rotation::*;

@@ -2,7 +2,7 @@
 
 use core::f64::consts::PI;
 
-use measure::{Area, Length, Mass, Power, Ratio, Rotation, Speed, Torque, Volume};
+use measure::{Area, Length, Mass, Power, PowerToMass, Ratio, Rotation, Speed, Torque, Volume};
 
 /// The share of the whole mass that stands on the front axle.
 ///
@@ -103,6 +103,21 @@ pub fn mean_piston_speed(stroke: &Length, engine_speed: &Rotation) -> Speed {
 #[must_use]
 pub fn torque_at_power(power: &Power, engine_speed: &Rotation) -> Torque {
     (power / (engine_speed * (2.0 * PI))).called("M_P")
+}
+
+/// The engine's greatest power for each unit of the vehicle's mass.
+///
+/// `P_m = P / m`
+///
+/// # Units
+/// Power in watts, mass in kilograms, the quotient in watts per kilogram, which are kilowatts per tonne.
+/// # Valid range
+/// A mass above zero.
+/// # Source
+/// The definition.
+#[must_use]
+pub fn power_to_mass(power: &Power, mass: &Mass) -> PowerToMass {
+    (power / mass).called("P_m")
 }
 
 /// The area that the vehicle shows to the wind: a share of its width by its height.

@@ -37,6 +37,10 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
             let power: Power = inputs.quantity("power", Kind::Power)?;
             trade::torque_at_power(&power, &revs("at")?).value()
         }
+        "power_to_mass" => {
+            let power: Power = inputs.quantity("power", Kind::Power)?;
+            trade::power_to_mass(&power, &mass("mass")?).value()
+        }
         "frontal_area" => {
             let (width, height) = (length("width")?, length("height")?);
             trade::frontal_area(&ratio("share")?, &width, &height).value()

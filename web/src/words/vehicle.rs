@@ -255,6 +255,14 @@ pub static WORDS: Subject = Subject {
             "vehicle/torque_at_peak_power",
             same("Torque at greatest power"),
         ),
+        told(
+            "vehicle/power_to_mass_unladen",
+            same("Power to weight, unladen"),
+        ),
+        told(
+            "vehicle/power_to_mass_laden",
+            pair("Power to weight, laden", "Power to weight, loaded"),
+        ),
         told("vehicle/frontal_area", same("Frontal area")),
         told(
             "vehicle/diameter_front",

@@ -156,7 +156,7 @@ pub fn findings(read: &Read<VehicleSheet>) -> VehicleFindings {
     let loads = reckon::AxleLoads::of(&sheet);
     loads.show(&mut found, &sheet);
     reckon::show_limits(&mut found, &sheet, &loads);
-    reckon::show_engine(&mut found, &sheet);
+    reckon::show_engine(&mut found, &sheet, &loads);
     reckon::remark(&mut found, &sheet, &loads);
     let front_wheel = Wheel::front(&sheet, &mut found);
     let rear_wheel = Wheel::rear(&sheet, &mut found);

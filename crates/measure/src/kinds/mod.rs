@@ -217,6 +217,17 @@ pub(crate) static KINDS: &[Row] = &[
         examples: ["55 kW", "74 hp", "74 hp"],
     },
     Row {
+        kind: Kind::PowerToMass,
+        name: "power to mass",
+        units: POWERS_TO_MASS,
+        shown: [
+            &unit::KILOWATT_PER_TONNE,
+            &unit::HORSEPOWER_PER_LONG_TON,
+            &unit::HORSEPOWER_PER_SHORT_TON,
+        ],
+        examples: ["9 kW/t", "12 hp/ton", "11 hp/ton"],
+    },
+    Row {
         kind: Kind::Temperature,
         name: "temperature",
         units: TEMPERATURES,

@@ -130,6 +130,12 @@ pub(super) static SPRING_RATES: &[&Unit] = &[
     &unit::KILOGRAM_PER_CENTIMETRE,
     &unit::POUND_PER_INCH,
 ];
+pub(super) static POWERS_TO_MASS: &[&Unit] = &[
+    &unit::KILOWATT_PER_TONNE,
+    &unit::METRIC_HORSEPOWER_PER_TONNE,
+    &unit::HORSEPOWER_PER_LONG_TON,
+    &unit::HORSEPOWER_PER_SHORT_TON,
+];
 pub(super) static POWERS: &[&Unit] = &[
     &unit::WATT,
     &unit::KILOWATT,

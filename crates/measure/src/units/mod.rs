@@ -12,6 +12,7 @@ pub mod inertia;
 pub mod length;
 pub mod mass;
 pub mod power;
+pub mod power_to_mass;
 pub mod pressure;
 pub mod ratio;
 pub mod rotation;

@@ -161,7 +161,7 @@ fn load_room(sheet: &VehicleSheet, loads: &AxleLoads) -> Result<Mass, Lack> {
 }
 
 /// What the engine's figures come to.
-pub(super) fn show_engine(found: &mut Found, sheet: &VehicleSheet) {
+pub(super) fn show_engine(found: &mut Found, sheet: &VehicleSheet, loads: &AxleLoads) {
     let swept = (sheet.bore.ask(), sheet.stroke.ask(), sheet.cylinders.ask())
         .all()
         .map(|(bore, stroke, cylinders)| trade::swept_volume(bore, stroke, cylinders));
@@ -174,6 +174,14 @@ pub(super) fn show_engine(found: &mut Found, sheet: &VehicleSheet) {
         .all()
         .map(|(power, speed)| trade::torque_at_power(power, speed));
     found.show("vehicle/torque_at_peak_power", Kind::Torque, &torque);
+    for (id, mass) in [
+        ("vehicle/power_to_mass_unladen", loads.unladen()),
+        ("vehicle/power_to_mass_laden", loads.laden()),
+    ] {
+        let by_mass = (sheet.peak_power.ask(), mass).all();
+        let by_mass = by_mass.map(|(power, mass)| trade::power_to_mass(power, &mass));
+        found.show(id, Kind::PowerToMass, &by_mass);
+    }
     let area = (
         sheet.frontal_share.ask(),
         sheet.width.ask(),

@@ -156,16 +156,24 @@ fn change(row: &BeforeNow, manner: &Manner) -> Change {
 
 /// What has changed of these results, or of the headlines where none are named, as plain text for a record; `None` where nothing has, or
 /// nothing is kept as before.
-pub fn before_and_now_text(state: &State, sheet: &str, results: &[&str]) -> Option<Table> {
+pub fn before_and_now_text(
+    state: &State,
+    sheet: &str,
+    results: &[&str],
+    with_money: bool,
+) -> Option<Table> {
     let tongue = state.settings.tongue;
     let line = |row: Compared| {
         let word = said_of(row.change.way).map_or("", |(_, word, _)| tongue.say(word));
         let change = [row.change.by.as_str(), word].join(" ");
         vec![row.told, row.before, row.now, change.trim().to_owned()]
     };
-    let changed = |row: &Compared| row.change.way != Way::Same;
+    let money = |row: &Compared| {
+        let found = state.findings.found(sheet);
+        found.is_some_and(|found| found.money(&row.id).is_some())
+    };
     let mut rows = compared(state, sheet, results)?;
-    rows.retain(changed);
+    rows.retain(|row| row.change.way != Way::Same && (with_money || !money(row)));
     (!rows.is_empty()).then(|| Table {
         head: HEAD.map(|said| tongue.say(said).to_owned()).to_vec(),
         rows: rows.into_iter().map(line).collect(),

@@ -264,7 +264,13 @@ async fn the_pack_prints_on_a4_and_letter_with_the_figures_of_the_pages(
         sized(&pages, width, height)?;
         figures(&pages, &shown)?;
         named_pages(&pages, &contents).map_err(|why| format!("{choice}: {why}"))?;
+        no_money(&pages, true)?;
     }
+    journey.choose("handover/with_money", "yes").await?;
+    let pages = journey
+        .printed_pages("pack-money", PrintSize::US_LETTER)
+        .await?;
+    no_money(&pages, false)?;
     journey.console_is_quiet().await
 }
 
@@ -289,6 +295,18 @@ async fn contents(journey: &Journey) -> Outcome<Vec<(String, usize)>> {
         (close(line[0].as_str().unwrap_or("")), page.unwrap_or(0))
     };
     Ok(lines.as_array().into_iter().flatten().map(line).collect())
+}
+
+/// Amounts of money stand in the pack where they are wanted, and only there.
+fn no_money(pages: &[PrintedPage], none: bool) -> Outcome {
+    let with = pages
+        .iter()
+        .position(|page| page.text.contains('£') || page.text.contains("GBP"));
+    match with {
+        Some(at) if none => Err(format!("page {} tells what something cost", at + 1)),
+        None if !none => Err("no page tells what anything cost".into()),
+        _ => Ok(()),
+    }
 }
 
 /// Every page has the size of the paper.

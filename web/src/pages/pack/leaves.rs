@@ -1,6 +1,6 @@
 //! What stands in the pack, section by section, as plain text.
 
-use super::record::{entries, entry_or_assumed, entry_said, remarks};
+use super::record::{entries, entry_said, remarks, told, with_money};
 use super::results::results;
 use super::{Leaf, Piece};
 use crate::drawings::handover::ROUND;
@@ -59,7 +59,7 @@ pub fn pair(state: &State, key: &Key) -> Option<(String, String)> {
     let entry = state
         .book
         .entry(key.as_str())
-        .filter(|entry| !entry.is_blank())?;
+        .filter(|entry| !entry.is_blank() && told(state, key))?;
     Some((
         words::label(key.as_str(), state.settings.tongue),
         entry_said(state, key, entry),
@@ -92,7 +92,7 @@ pub fn leaves(state: &State) -> Vec<Leaf> {
         of_handover("open", "handover/open", open(state)),
         of_handover("again", "handover/plan", vec![Piece::Table(planned(state))]),
     ];
-    let money = entry_or_assumed(state, "handover/with_money") == "yes";
+    let money = with_money(state);
     for name in SHEETS {
         let begun = state.findings.found(name).is_some_and(|found| found.begun);
         if !begun || name == "handover" || (name == "costs" && !money) {
@@ -169,7 +169,7 @@ fn sheet(state: &State, name: &str, without: &[&str]) -> Vec<Piece> {
     pieces.extend(results(state, name));
     let compared = COMPARED.iter().find(|(known, _)| *known == name);
     let compared = compared.map_or(&[] as &[&str], |(_, results)| results);
-    if let Some(table) = before_and_now_text(state, name, compared) {
+    if let Some(table) = before_and_now_text(state, name, compared, with_money(state)) {
         let heading = tongue.say(frame::BEFORE_AND_NOW);
         pieces.push(Piece::Heading(heading.to_owned()));
         pieces.push(Piece::Results(table));

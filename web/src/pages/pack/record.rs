@@ -39,6 +39,17 @@ pub fn entry_or_assumed(state: &State, key: &str) -> String {
     entry.unwrap_or_else(|| assumed().to_owned())
 }
 
+/// Whether the pack tells what anything cost.
+pub fn with_money(state: &State) -> bool {
+    entry_or_assumed(state, "handover/with_money") == "yes"
+}
+
+/// Whether the pack tells an entry: money only where that is wanted.
+pub fn told(state: &State, key: &Key) -> bool {
+    let money = field_of(key).is_some_and(|field| matches!(field.form, Form::Money(_)));
+    !money || with_money(state)
+}
+
 /// The entries of a sheet, without the lists named.
 pub fn entries(state: &State, sheet: &str, without: &[&str]) -> Vec<Piece> {
     let mut pieces = Vec::new();
@@ -90,7 +101,7 @@ fn list(state: &State, list: &Key, spec: &Spec, pieces: &mut Vec<Piece>) {
         let entry = state
             .book
             .entry(key.as_str())
-            .filter(|entry| !entry.is_blank());
+            .filter(|entry| !entry.is_blank() && told(state, &key));
         entry.map(|entry| entry_said(state, &key, entry))
     };
     let name = |row: &Key| words::row_name(&state.book, list, row.field(), tongue);

@@ -1,7 +1,7 @@
 //! The results of a sheet as a record: those of the whole as pairs, those of rows in a table a list, however deep the list lies.
 
 use super::Piece;
-use super::record::MOST_COLUMNS;
+use super::record::{MOST_COLUMNS, with_money};
 use crate::drawings::Table;
 use crate::shown::{Written, answer_of};
 use crate::state::State;
@@ -28,7 +28,8 @@ pub fn results(state: &State, sheet: &str) -> Vec<Piece> {
     let mut pairs = Vec::new();
     let mut tables = Vec::new();
     let results = found.results().map(|(id, _)| id);
-    for id in results.chain(found.amounts().map(|(id, _)| id)) {
+    let amounts = found.amounts().filter(|_| with_money(state));
+    for id in results.chain(amounts.map(|(id, _)| id)) {
         let numbered = |told: &&Told| {
             told.rows.is_empty() && told.pattern.contains('*') && words::matches(told.pattern, id)
         };

@@ -357,7 +357,8 @@ impl State {
             return Edit::default();
         };
         let (kept, now) = (before.sheet(sheet), self.book.sheet(sheet));
-        let keys: BTreeSet<&Key> = kept.keys().chain(now.keys()).collect();
+        let mut keys = BTreeSet::new();
+        keys.extend(kept.keys().chain(now.keys()));
         let change = |key: &Key| Change {
             key: key.clone(),
             old: now.get(key).cloned(),

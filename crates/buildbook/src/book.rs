@@ -79,13 +79,14 @@ impl Book {
                 sheet.insert(key, entry);
             } else {
                 let name: Rc<str> = key.sheet().into();
-                sheets.insert(name, Entries::from([(key, entry)]));
+                let mut entries = Entries::new();
+                entries.insert(key, entry);
+                sheets.insert(name, entries);
             }
         }
-        let sheets = sheets
-            .into_iter()
-            .map(|(name, entries)| (name, Rc::new(entries)))
-            .collect();
+        let made = sheets.into_iter();
+        let mut sheets = BTreeMap::new();
+        sheets.extend(made.map(|(name, entries)| (name, Rc::new(entries))));
         Self {
             id: id.into(),
             sheets,
@@ -310,7 +311,7 @@ pub(crate) fn row_ids<'b>(
     if rows.is_empty() && list.always {
         return vec!["1"];
     }
-    rows.sort_unstable_by(|a, b| {
+    measure::sort_by(&mut rows, |a, b| {
         a.0.total_cmp(&b.0)
             .then(a.1.cmp(&b.1))
             .then_with(|| a.2.cmp(b.2))
@@ -322,7 +323,7 @@ pub(crate) fn row_ids<'b>(
 /// A row's place among its neighbours: as it is written, else as its id says.
 fn rank(id: &str, written: Option<&Entry>) -> f64 {
     written
-        .and_then(|entry| entry.text.trim().parse::<f64>().ok())
+        .and_then(|entry| measure::float(entry.text.trim()))
         .filter(|rank| rank.is_finite())
         .or_else(|| id.parse::<u32>().ok().map(f64::from))
         .unwrap_or(f64::MAX)

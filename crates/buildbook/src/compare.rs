@@ -82,13 +82,14 @@ impl Befores {
         {
             return old.clone();
         }
-        let sheets = crate::SHEETS.into_iter().filter_map(|sheet| {
+        let mut sheets = BTreeMap::new();
+        sheets.extend(crate::SHEETS.into_iter().filter_map(|sheet| {
             let before = book.before(sheet)?;
             let findings = evaluate(&before, None);
             Some((sheet, (before, findings)))
-        });
+        }));
         Self {
-            sheets: sheets.collect(),
+            sheets,
             kept: Some(kept),
         }
     }

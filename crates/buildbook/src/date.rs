@@ -40,7 +40,7 @@ impl Date {
         let [day, month, year] = words[..] else {
             return None;
         };
-        let start: String = month.chars().take(3).collect::<String>().to_lowercase();
+        let start: String = month.chars().take(3).map(measure::small).collect();
         let month = MONTHS.iter().position(|known| *known == start)?;
         Self::new(
             year.parse().ok()?,

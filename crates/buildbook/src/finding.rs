@@ -15,10 +15,14 @@ pub type Finding = Result<Figure, Lack>;
 /// An amount of money with its working, or why there is none. Money is exact: it carries no ±.
 pub type MoneyFinding = Result<Reckoned, Lack>;
 
-/// Why there is no result.
-#[derive(Debug, Clone, PartialEq)]
+/// Why there is no result. No larger than a pointer, because nearly every step of a sheet may have to hand one on.
+#[derive(Debug, PartialEq)]
+pub struct Lack(Rc<Why>);
+
+/// What stands in the way of a result.
+#[derive(Debug, PartialEq)]
 #[non_exhaustive]
-pub enum Lack {
+pub enum Why {
     /// These entries are still to be made.
     Needs(Vec<Key>),
     /// This entry stands, but cannot be read or is beyond its limits.
@@ -29,41 +33,127 @@ pub enum Lack {
     NoAnswer(MeasureError),
 }
 
+impl Clone for Lack {
+    // Handed on at thousands of places: one call each is smaller than the counting there.
+    #[inline(never)]
+    fn clone(&self) -> Self {
+        Self(Rc::clone(&self.0))
+    }
+}
+
 impl Lack {
+    /// These entries are still to be made.
+    #[must_use]
+    pub fn needs(keys: impl Into<Vec<Key>>) -> Self {
+        Self::of(Why::Needs(keys.into()))
+    }
+
+    /// One entry is still to be made.
+    #[must_use]
+    #[inline(never)]
+    pub fn needs_one(key: &Key) -> Self {
+        Self::of(Why::Needs(vec![key.clone()]))
+    }
+
+    /// This entry stands, but cannot be read or is beyond its limits.
+    #[must_use]
+    #[inline(never)]
+    pub fn entry(key: Key) -> Self {
+        Self::of(Why::Entry(key))
+    }
+
+    /// The calculation says why it has no answer.
+    #[must_use]
+    #[inline(never)]
+    pub fn refused(error: TradeError) -> Self {
+        Self::of(Why::Refused(error))
+    }
+
+    /// The calculation has no number for an answer.
+    #[must_use]
+    #[inline(never)]
+    pub fn no_answer(error: MeasureError) -> Self {
+        Self::of(Why::NoAnswer(error))
+    }
+
+    #[inline(never)]
+    fn of(why: Why) -> Self {
+        Self(Rc::new(why))
+    }
+
+    /// What stands in the way.
+    #[must_use]
+    pub fn why(&self) -> &Why {
+        &self.0
+    }
+
+    /// The entries that are still to be made, where it is only that.
+    #[must_use]
+    pub fn needed(&self) -> Option<&[Key]> {
+        match &*self.0 {
+            Why::Needs(keys) => Some(keys),
+            _ => None,
+        }
+    }
+
+    /// Whether it is only that entries are still to be made.
+    #[must_use]
+    pub fn is_blank(&self) -> bool {
+        self.needed().is_some()
+    }
+
+    /// Whether an entry stands that cannot be used.
+    #[must_use]
+    pub fn is_entry(&self) -> bool {
+        matches!(*self.0, Why::Entry(_))
+    }
+
+    /// What the calculation says, where it refuses the entries.
+    #[must_use]
+    pub fn refusal(&self) -> Option<&TradeError> {
+        match &*self.0 {
+            Why::Refused(error) => Some(error),
+            _ => None,
+        }
+    }
+
     /// Two reasons as one: a bad entry or a refusal stands before what is missing, and what is missing is put together.
     #[must_use]
     pub fn and(self, other: Self) -> Self {
-        match (self, other) {
-            (Self::Needs(mut these), Self::Needs(those)) => {
-                these.extend(
-                    those
-                        .into_iter()
-                        .filter(|key| !these.contains(key))
-                        .collect::<Vec<_>>(),
-                );
-                Self::Needs(these)
+        match (&*self.0, &*other.0) {
+            (Why::Needs(these), Why::Needs(those)) => {
+                let new = those.iter().filter(|key| !these.contains(key));
+                Self::needs(these.iter().chain(new).cloned().collect::<Vec<_>>())
             }
-            (Self::Needs(_), other) => other,
-            (first, _) => first,
+            (Why::Needs(_), _) => other,
+            _ => self,
         }
+    }
+
+    /// All reasons there are as one.
+    #[inline(never)]
+    fn together(lacks: &mut [Option<Self>]) -> Self {
+        let there = lacks.iter_mut().filter_map(Option::take);
+        there.reduce(Self::and).unwrap_or_else(|| Self::needs([]))
     }
 }
 
 impl From<TradeError> for Lack {
     fn from(error: TradeError) -> Self {
-        Self::Refused(error)
+        Self::refused(error)
     }
 }
 
 impl From<MoneyError> for Lack {
+    #[inline(never)]
     fn from(error: MoneyError) -> Self {
-        Self::Refused(error.into())
+        Self::refused(error.into())
     }
 }
 
 impl From<MeasureError> for Lack {
     fn from(error: MeasureError) -> Self {
-        Self::NoAnswer(error)
+        Self::no_answer(error)
     }
 }
 
@@ -71,10 +161,10 @@ impl From<MeasureError> for Lack {
 ///
 /// ```
 /// use buildbook::{All, Key, Lack};
-/// let length: Result<f64, Lack> = Err(Lack::Needs(vec![Key::from("vehicle/bed_length")]));
-/// let width: Result<f64, Lack> = Err(Lack::Needs(vec![Key::from("vehicle/bed_width")]));
+/// let length: Result<f64, Lack> = Err(Lack::needs([Key::from("vehicle/bed_length")]));
+/// let width: Result<f64, Lack> = Err(Lack::needs([Key::from("vehicle/bed_width")]));
 /// let lack = (length, width).all().unwrap_err();
-/// assert_eq!(lack, Lack::Needs(vec!["vehicle/bed_length".into(), "vehicle/bed_width".into()]));
+/// assert_eq!(lack, Lack::needs(["vehicle/bed_length".into(), "vehicle/bed_width".into()]));
 /// ```
 pub trait All {
     /// The results.
@@ -92,13 +182,9 @@ macro_rules! all_of {
             type Values = ($($Value,)+);
             fn all(self) -> Result<Self::Values, Lack> {
                 let ($($value,)+) = self;
-                let mut lack: Option<Lack> = None;
-                $(let $value = $value.map_err(|new| {
-                    lack = Some(match lack.take() { Some(old) => old.and(new), None => new });
-                });)+
                 match ($($value,)+) {
                     ($(Ok($value),)+) => Ok(($($value,)+)),
-                    _ => Err(lack.unwrap_or(Lack::Needs(Vec::new()))),
+                    ($($value,)+) => Err(Lack::together(&mut [$($value.err()),+])),
                 }
             }
         }
@@ -245,9 +331,14 @@ impl Found {
         kind: Kind,
         quantity: &Result<Quantity<D>, Lack>,
     ) {
-        let finding = match quantity {
-            Ok(quantity) if quantity.value().is_finite() => Ok(quantity.figure(kind)),
-            Ok(_) => Err(Lack::NoAnswer(MeasureError::NotFinite)),
+        self.put_finite(id.into(), quantity.as_ref().map(|it| it.figure(kind)));
+    }
+
+    #[inline(never)]
+    fn put_finite(&mut self, id: Rc<str>, figure: Result<Figure, &Lack>) {
+        let finding = match figure {
+            Ok(figure) if figure.value().is_finite() => Ok(figure),
+            Ok(_) => Err(Lack::no_answer(MeasureError::NotFinite)),
             Err(lack) => Err(lack.clone()),
         };
         self.put(id, finding);
@@ -327,6 +418,12 @@ impl Found {
         self.result(id)?.as_ref().ok()
     }
 
+    /// What the calculation of a result says, where it refuses the entries.
+    #[must_use]
+    pub fn refusal(&self, id: &str) -> Option<&TradeError> {
+        self.result(id)?.as_ref().err()?.refusal()
+    }
+
     /// All results with their names, in the order they were put in.
     pub fn results(&self) -> impl Iterator<Item = (&Rc<str>, &Finding)> {
         self.names.iter().zip(&self.results)
@@ -354,9 +451,9 @@ impl Found {
             let amount = self.money(id).and_then(|amount| amount.as_ref().err());
             amount.or_else(|| self.result(id)?.as_ref().err())
         });
-        match lack {
-            Some(Lack::Needs(keys)) => State::Needs(keys.len()),
-            Some(_) => State::Warning,
+        match lack.map(Lack::needed) {
+            Some(Some(keys)) => State::Needs(keys.len()),
+            Some(None) => State::Warning,
             None => State::Ready,
         }
     }

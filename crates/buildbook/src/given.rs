@@ -74,12 +74,12 @@ impl<T> Given<T> {
     /// The value, or what a result that rests on it lacks.
     ///
     /// # Errors
-    /// [`Lack::Needs`] when blank, [`Lack::Entry`] when what stands there cannot be used.
+    /// [`Why::Needs`](crate::Why) when blank, [`Why::Entry`](crate::Why) when what stands there cannot be used.
     pub fn ask(&self) -> Result<&T, Lack> {
         match &self.value {
             Value::Typed(value) | Value::Assumed(value) => Ok(value),
-            Value::Blank => Err(Lack::Needs(vec![self.key().clone()])),
-            Value::Bad => Err(Lack::Entry(self.key().clone())),
+            Value::Blank => Err(Lack::needs_one(self.key())),
+            Value::Bad => Err(Lack::entry(self.key().clone())),
         }
     }
 

@@ -61,7 +61,7 @@
 //! assert!((found.figure("demo/travel/1").unwrap().plus() - 0.0025).abs() < 1e-12);
 //! assert_eq!(
 //!     found.result("demo/travel/2"),
-//!     Some(&Err(Lack::Needs(vec!["demo/gears/2/ratio".into()])))
+//!     Some(&Err(Lack::needs(["demo/gears/2/ratio".into()])))
 //! );
 //! assert_eq!(found.errors[0].0, "demo/gears/2/teeth");
 //! assert_eq!(found.state(), State::Warning); // an entry that cannot be read
@@ -111,7 +111,9 @@ pub use entry::Entry;
 pub use error::BookError;
 pub use evaluate::{Findings, SHEETS, evaluate, reads, reads_entry, reads_only};
 pub use field::{Field, Form, Item, Spec, always_a_row, field_of, preset_rows, row_of};
-pub use finding::{All, Finding, Found, Lack, MoneyFinding, Rank, Remark, SheetFindings, State};
+pub use finding::{
+    All, Finding, Found, Lack, MoneyFinding, Rank, Remark, SheetFindings, State, Why,
+};
 pub use given::{Given, Spot};
 pub use key::{Key, RANK};
 pub use merge::{Differing, Merged, differences};

@@ -46,7 +46,7 @@ pub fn differences(mine: &Book, theirs: &Book) -> Vec<Differing> {
             }
         })
         .collect();
-    differing.sort_by(|a, b| a.key.cmp(&b.key));
+    measure::sort_by(&mut differing, |a, b| a.key.cmp(&b.key));
     differing
 }
 
@@ -115,11 +115,9 @@ impl Book {
     /// Rows that the edit adds under an id that another row has here by now, and their new paths.
     fn rows_to_rename(&self, theirs: &Edit, log: &Log) -> BTreeMap<Key, Key> {
         let changes = squashed(theirs);
-        let mut added: BTreeSet<Key> = changes
-            .iter()
-            .filter(|change| change.old.is_none())
-            .filter_map(|change| change.key.row())
-            .collect();
+        let mut added = BTreeSet::new();
+        let new = changes.iter().filter(|change| change.old.is_none());
+        added.extend(new.filter_map(|change| change.key.row()));
         // A row is new to the other side when nothing of it stood there before.
         added.retain(|row| {
             changes

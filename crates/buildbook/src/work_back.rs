@@ -92,7 +92,9 @@ pub fn work_back(
         search.answers(lowest, highest)?
     };
     let near = present.unwrap_or(answers[0]);
-    answers.sort_by(|a, b| (a - near).abs().total_cmp(&(b - near).abs()));
+    measure::sort_by(&mut answers, |a, b| {
+        (a - near).abs().total_cmp(&(b - near).abs())
+    });
     search.worked_back(&answers, manner)
 }
 
@@ -279,7 +281,7 @@ fn significant(value: f64, digits: usize) -> String {
     if value == 0.0 || !value.is_finite() {
         return "0".to_owned();
     }
-    let rounded: f64 = format!("{value:.*e}", digits - 1).parse().unwrap_or(value);
+    let rounded = measure::float(&format!("{value:.*e}", digits - 1)).unwrap_or(value);
     format!("{rounded}")
 }
 

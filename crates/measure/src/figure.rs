@@ -124,7 +124,7 @@ impl Figure {
                 assumed: part.stated == crate::Stated::Assumed,
             })
             .collect();
-        shares.sort_by(|a, b| b.fraction.total_cmp(&a.fraction));
+        crate::sort_by(&mut shares, |a, b| b.fraction.total_cmp(&a.fraction));
         shares
     }
 

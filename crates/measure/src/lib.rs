@@ -18,14 +18,17 @@ mod dimension;
 mod error;
 mod extreme;
 mod figure;
+mod float;
 mod function;
 mod kind;
 mod kinds;
+mod letters;
 mod manner;
 mod mark;
 mod money;
 mod node;
 mod operators;
+mod order;
 mod quantity;
 mod read;
 mod reading;
@@ -42,8 +45,10 @@ pub use dimension::*;
 pub use error::MeasureError;
 pub use extreme::Steps;
 pub use figure::{Figure, Share, difference};
+pub use float::float;
 pub use function::Function;
 pub use kind::Kind;
+pub use letters::{capital, small, small_letters};
 pub use manner::{Manner, System};
 pub use mark::Mark;
 pub use money::{
@@ -51,6 +56,7 @@ pub use money::{
     MoneyFault, MoneyLine, MoneyReading, MoneyWorking, PRICED_DECIMALS, Rounding, measured_decimal,
     read_decimal, read_money, shown_decimal,
 };
+pub use order::{sort_by, sort_by_key};
 pub use quantity::{Quantity, Standing, Traced};
 pub use read::{Ask, EntryError, EntryProblem, Gauge, read};
 pub use reading::{Ambiguous, Doubt, Reading, Stated, Tool};

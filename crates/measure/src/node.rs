@@ -99,7 +99,7 @@ pub(crate) struct Leaf {
     pub stated: Stated,
 }
 
-type Outputs = dyn Fn(&[f64]) -> Vec<f64>;
+pub(crate) type Outputs = dyn Fn(&[f64]) -> Vec<f64>;
 
 /// A look-up, integration or solution taken as one step, with slopes that are known, or by central differences when they are asked for.
 pub(crate) struct TableOf {
@@ -194,6 +194,12 @@ impl Node {
             source: None,
             mark: Cell::new(0),
         }
+    }
+
+    /// A step that has nothing but its value yet.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    pub fn made(value: f64, op: Op, args: Args, powers: Powers) -> Rc<Self> {
+        Rc::new(Self::new(value, op, args, powers))
     }
 
     /// Visits each argument with the slope of this step's value by it.

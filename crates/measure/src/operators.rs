@@ -5,15 +5,26 @@ use std::rc::Rc;
 
 use crate::Quantity;
 use crate::dimension::{Dimension, NoDim, Over, Times};
-use crate::node::Op;
+use crate::node::{Node, Op};
+use crate::unit::Powers;
+
+/// A step of two arguments.
+fn two<D: Dimension>(value: f64, op: Op, first: &Rc<Node>, second: &Rc<Node>) -> Quantity<D> {
+    Quantity::of_shared(step_of_two(value, op, [first, second], D::POWERS))
+}
+
+#[cfg_attr(target_arch = "wasm32", inline(never))]
+fn step_of_two(value: f64, op: Op, args: [&Rc<Node>; 2], powers: Powers) -> Rc<Node> {
+    Node::made(value, op, args.map(Rc::clone).into(), powers)
+}
 
 macro_rules! operator {
     ($trait:ident $method:ident $how:ident, $sign:tt, [$($bound:tt)*], $other:ty, $output:ty, [$($generic:ident)*]) => {
         impl<D: Dimension $($bound)*, $($generic: Dimension,)*> $trait<&$other> for &Quantity<D> {
             type Output = $output;
             fn $method(self, other: &$other) -> Self::Output {
-                let args = [Rc::clone(&self.node), Rc::clone(&other.node)];
-                Quantity::from_op(self.value() $sign other.value(), Op::$how, args)
+                let value = self.value() $sign other.value();
+                two(value, Op::$how, &self.node, &other.node)
             }
         }
         impl<D: Dimension $($bound)*, $($generic: Dimension,)*> $trait<$other> for &Quantity<D> {
@@ -58,19 +69,15 @@ impl<D: Dimension> Neg for Quantity<D> {
 
 /// Numbers times quantities keep the dimension, and need no proof of it.
 fn scaled<D: Dimension>(number: f64, quantity: &Quantity<D>) -> Quantity<D> {
-    let args = [
-        Rc::clone(&Quantity::<NoDim>::exact(number).node),
-        Rc::clone(&quantity.node),
-    ];
-    Quantity::from_op(number * quantity.value(), Op::Product, args)
+    let factor = Quantity::<NoDim>::exact(number);
+    let value = number * quantity.value();
+    two(value, Op::Product, &factor.node, &quantity.node)
 }
 
 fn divided<D: Dimension>(quantity: &Quantity<D>, number: f64) -> Quantity<D> {
-    let args = [
-        Rc::clone(&quantity.node),
-        Rc::clone(&Quantity::<NoDim>::exact(number).node),
-    ];
-    Quantity::from_op(quantity.value() / number, Op::Quotient, args)
+    let divisor = Quantity::<NoDim>::exact(number);
+    let value = quantity.value() / number;
+    two(value, Op::Quotient, &quantity.node, &divisor.node)
 }
 
 macro_rules! with_numbers {

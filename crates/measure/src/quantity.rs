@@ -7,6 +7,7 @@ use std::rc::Rc;
 use crate::dimension::{Dimension, Halved, NoDim, Times};
 use crate::node::{Args, Leaf, Node, Op};
 use crate::sweep::Spread;
+use crate::unit::Powers;
 use crate::{Figure, Function, Kind, MeasureError, Reading, Source, Steps, Table, Unit};
 
 /// A quantity with its dimension as a type. Cloning shares the step that made it.
@@ -16,6 +17,8 @@ pub struct Quantity<D> {
 }
 
 impl<D> Clone for Quantity<D> {
+    // Cloned at thousands of places: on the pages, one call each is smaller than the counting there.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     fn clone(&self) -> Self {
         Self {
             node: Rc::clone(&self.node),
@@ -71,7 +74,15 @@ impl<D: Dimension> Quantity<D> {
     }
 
     pub(crate) fn from_op(value: f64, op: Op, args: impl Into<Args>) -> Self {
-        Self::from_node(Node::new(value, op, args, D::POWERS))
+        Self::of_shared(Node::made(value, op, args.into(), D::POWERS))
+    }
+
+    /// What every dimension has in common is made in functions of nodes; only the type is put on here.
+    pub(crate) fn of_shared(node: Rc<Node>) -> Self {
+        Self {
+            node,
+            dimension: PhantomData,
+        }
     }
 
     /// An entry of the user, under its key, with the symbol that the working shows.
@@ -143,39 +154,20 @@ impl<D: Dimension> Quantity<D> {
     /// The same quantity under a symbol of its own, which gives it a line in the working.
     #[must_use]
     pub fn called(self, symbol: &'static str) -> Self {
-        self.changed(|node| node.symbol = Some(symbol))
+        Self::of_shared(changed(self.node, &Change::Symbol(symbol)))
     }
 
     /// The same quantity, shown in the working as this kind.
     #[must_use]
     pub fn of_kind(self, kind: Kind) -> Self {
         debug_assert_eq!(kind.dims(), D::POWERS, "{kind:?} is of another dimension");
-        self.changed(|node| node.kind = Some(kind))
+        Self::of_shared(changed(self.node, &Change::Kind(kind)))
     }
 
     /// The same quantity with the published source of its formula.
     #[must_use]
     pub fn cited(self, source: &'static Source) -> Self {
-        self.changed(|node| node.source = Some(source))
-    }
-
-    /// Marks the step itself where nobody else uses it and it is not an entry; else a step that renames it.
-    fn changed(mut self, change: impl FnOnce(&mut Node)) -> Self {
-        let fixed = matches!(self.node.op, Op::Entry(_) | Op::Unknown)
-            || matches!(self.node.op, Op::Constant) && self.node.symbol.is_some();
-        if let (false, Some(node)) = (fixed, Rc::get_mut(&mut self.node)) {
-            change(node);
-            return self;
-        }
-        let mut node = Node::new(
-            self.node.value,
-            Op::Same,
-            [Rc::clone(&self.node)],
-            D::POWERS,
-        );
-        node.kind = self.node.kind;
-        change(&mut node);
-        Self::from_node(node)
+        Self::of_shared(changed(self.node, &Change::Source(source)))
     }
 
     /// The square.
@@ -184,11 +176,7 @@ impl<D: Dimension> Quantity<D> {
     where
         D: Times<D>,
     {
-        Quantity::from_op(
-            self.value().powi(2),
-            Op::Power(2.0),
-            [Rc::clone(&self.node)],
-        )
+        self.to_power(2.0, self.value().powi(2))
     }
 
     /// The cube.
@@ -198,11 +186,7 @@ impl<D: Dimension> Quantity<D> {
         D: Times<D>,
         D::Product: Times<D>,
     {
-        Quantity::from_op(
-            self.value().powi(3),
-            Op::Power(3.0),
-            [Rc::clone(&self.node)],
-        )
+        self.to_power(3.0, self.value().powi(3))
     }
 
     /// The square root; not a number below zero.
@@ -211,7 +195,11 @@ impl<D: Dimension> Quantity<D> {
     where
         D: Halved,
     {
-        Quantity::from_op(self.value().sqrt(), Op::Power(0.5), [Rc::clone(&self.node)])
+        self.to_power(0.5, self.value().sqrt())
+    }
+
+    fn to_power<E: Dimension>(&self, power: f64, value: f64) -> Quantity<E> {
+        Quantity::of_shared(one(&self.node, value, Op::Power(power), E::POWERS))
     }
 
     /// The size without the sign.
@@ -221,11 +209,8 @@ impl<D: Dimension> Quantity<D> {
     }
 
     fn apply(&self, function: Function) -> Self {
-        Self::from_op(
-            function.at(self.value()),
-            Op::Apply(function),
-            [Rc::clone(&self.node)],
-        )
+        let value = function.at(self.value());
+        Self::of_shared(one(&self.node, value, Op::Apply(function), D::POWERS))
     }
 
     /// The sum of any number of quantities; zero of none.
@@ -235,10 +220,7 @@ impl<D: Dimension> Quantity<D> {
             .into_iter()
             .map(|part| Rc::clone(&part.node))
             .collect();
-        if args.is_empty() {
-            return Self::exact(0.0);
-        }
-        Self::from_op(args.iter().map(|arg| arg.value).sum(), Op::Sum, args)
+        Self::of_shared(sum(args, D::POWERS))
     }
 
     /// One named step for an integration, a look-up or a solution: SI numbers in, one SI number out.
@@ -254,25 +236,13 @@ impl<D: Dimension> Quantity<D> {
     /// How this stands to a limit, given the ± of the difference of the two.
     #[must_use]
     pub fn standing(&self, limit: &Self) -> Standing {
-        let difference = self - limit;
-        let spread = Spread::of(&difference.node);
-        match difference.value() {
-            d if d > spread.minus => Standing::Above,
-            d if -d > spread.plus => Standing::Below,
-            _ => Standing::TooCloseToCall,
-        }
+        standing(&(self - limit).node)
     }
 
     /// How many whole steps hold this quantity, and whether its ± reaches over into another count.
     #[must_use]
     pub fn steps_up(&self, step: &Self) -> Steps {
-        let spread = Spread::of(&self.node);
-        let whole = |x: f64| (x / step.value() - 1e-9).ceil().max(0.0);
-        Steps {
-            count: whole(self.value()),
-            fewest: whole(self.value() - spread.minus),
-            most: whole(self.value() + spread.plus),
-        }
+        steps_up(&self.node, step.value())
     }
 
     /// The same quantity, or an error where it is no finite number.
@@ -339,10 +309,69 @@ impl Quantity<NoDim> {
     /// This number to an exact power.
     #[must_use]
     pub fn powf(&self, power: f64) -> Self {
-        Self::from_op(
-            self.value().powf(power),
-            Op::Power(power),
-            [Rc::clone(&self.node)],
-        )
+        self.to_power(power, self.value().powf(power))
+    }
+}
+
+/// What is said of a step besides its value.
+enum Change {
+    Symbol(&'static str),
+    Kind(Kind),
+    Source(&'static Source),
+}
+
+/// Marks the step itself where nobody else uses it and it is not an entry; else a step that renames it.
+#[cfg_attr(target_arch = "wasm32", inline(never))]
+fn changed(mut shared: Rc<Node>, change: &Change) -> Rc<Node> {
+    let fixed = matches!(shared.op, Op::Entry(_) | Op::Unknown)
+        || matches!(shared.op, Op::Constant) && shared.symbol.is_some();
+    if fixed || Rc::get_mut(&mut shared).is_none() {
+        let mut renamed = Node::new(shared.value, Op::Same, [Rc::clone(&shared)], shared.powers);
+        renamed.kind = shared.kind;
+        shared = Rc::new(renamed);
+    }
+    if let Some(node) = Rc::get_mut(&mut shared) {
+        match *change {
+            Change::Symbol(symbol) => node.symbol = Some(symbol),
+            Change::Kind(kind) => node.kind = Some(kind),
+            Change::Source(source) => node.source = Some(source),
+        }
+    }
+    shared
+}
+
+/// A step of one argument.
+#[cfg_attr(target_arch = "wasm32", inline(never))]
+fn one(argument: &Rc<Node>, value: f64, op: Op, powers: Powers) -> Rc<Node> {
+    Node::made(value, op, [Rc::clone(argument)].into(), powers)
+}
+
+#[cfg_attr(target_arch = "wasm32", inline(never))]
+fn sum(args: Vec<Rc<Node>>, powers: Powers) -> Rc<Node> {
+    if args.is_empty() {
+        return Node::made(0.0, Op::Constant, Args::None, powers);
+    }
+    let value = args.iter().map(|arg| arg.value).sum();
+    Node::made(value, Op::Sum, args.into(), powers)
+}
+
+#[cfg_attr(target_arch = "wasm32", inline(never))]
+fn standing(difference: &Rc<Node>) -> Standing {
+    let spread = Spread::of(difference);
+    match difference.value {
+        d if d > spread.minus => Standing::Above,
+        d if -d > spread.plus => Standing::Below,
+        _ => Standing::TooCloseToCall,
+    }
+}
+
+#[cfg_attr(target_arch = "wasm32", inline(never))]
+fn steps_up(node: &Rc<Node>, step: f64) -> Steps {
+    let spread = Spread::of(node);
+    let whole = |x: f64| (x / step - 1e-9).ceil().max(0.0);
+    Steps {
+        count: whole(node.value),
+        fewest: whole(node.value - spread.minus),
+        most: whole(node.value + spread.plus),
     }
 }

@@ -3,7 +3,8 @@
 use std::rc::Rc;
 
 use crate::dimension::Dimension;
-use crate::node::{Args, Op, TableOf};
+use crate::node::{Args, Node, Op, Outputs, TableOf};
+use crate::unit::Powers;
 use crate::{Quantity, Traced};
 
 /// One named step with several results, for a solution that yields them together.
@@ -21,9 +22,14 @@ impl Table {
         inputs: &[&dyn Traced],
         of: impl Fn(&[f64]) -> Vec<f64> + 'static,
     ) -> Self {
+        Self::boxed(name, inputs, Box::new(of))
+    }
+
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    fn boxed(name: &'static str, inputs: &[&dyn Traced], of: Box<Outputs>) -> Self {
         let mut table = Self::of(name, inputs);
         table.outputs = of(&table.inputs);
-        table.of = Some(Box::new(of));
+        table.of = Some(of);
         Self::shared(table, inputs)
     }
 
@@ -79,11 +85,17 @@ impl Table {
     /// One result, in the SI unit of the dimension that the caller names; not a number where there is no such result.
     #[must_use]
     pub fn output<D: Dimension>(&self, index: usize) -> Quantity<D> {
-        let value = self.of.outputs.get(index).copied().unwrap_or(f64::NAN);
-        let op = match self.of.outputs.get(index) {
-            Some(_) => Op::Table(Rc::clone(&self.of), index),
-            None => return Quantity::exact(value),
-        };
-        Quantity::from_op(value, op, self.args.clone())
+        Quantity::of_shared(self.step(index, D::POWERS))
+    }
+
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    fn step(&self, index: usize, powers: Powers) -> Rc<Node> {
+        match self.of.outputs.get(index) {
+            Some(value) => {
+                let op = Op::Table(Rc::clone(&self.of), index);
+                Node::made(*value, op, self.args.clone(), powers)
+            }
+            None => Node::made(f64::NAN, Op::Constant, Args::None, powers),
+        }
     }
 }

@@ -18,8 +18,8 @@ const BARE_COUNTER: f64 = 48_600.0;
 /// What the pages should weigh at most, in bare counters.
 const AIM: f64 = 5.0;
 /// What they may weigh before a build fails: they are heavier than the aim, and must not grow on. Seven sheets weighed 15; the ten of now,
-/// with templates and the pack, weigh under 19.
-const MOST_COUNTERS: f64 = 19.5;
+/// with templates and the pack, weigh under 18.
+const MOST_COUNTERS: f64 = 18.4;
 /// Only a page opened from a file reads it, and the worker does not keep it.
 const FROM_FILE: &str = "from-file.js";
 
@@ -186,6 +186,21 @@ fn worker_with_files(worker: &str, sums: &BTreeMap<String, String>) -> Outcome<S
     }
 }
 
+/// What makes the program smaller as it is sent. The usual `-Oz` makes it seven per cent smaller as it lies, but puts functions into one
+/// another and mixes their locals, which then pack worse by more than that: measured, not guessed.
+const PASSES: [&str; 10] = [
+    "--strip-debug",
+    "--strip-producers",
+    "--remove-unused-module-elements",
+    "--duplicate-function-elimination",
+    "--remove-unused-names",
+    "--remove-unused-brs",
+    "--optimize-instructions",
+    "--precompute",
+    "--vacuum",
+    "--reorder-locals",
+];
+
 fn shrink(program: &Path) {
     let Some(optimiser) = setup::wasm_opt() else {
         say("  wasm-opt is missing: the program stays a few per cent larger");
@@ -194,11 +209,8 @@ fn shrink(program: &Path) {
     let shrunk = program.with_extension("small");
     let result = run_quietly(
         Command::new(optimiser)
-            .args([
-                "-Oz",
-                "--enable-bulk-memory",
-                "--enable-nontrapping-float-to-int",
-            ])
+            .args(PASSES)
+            .args(["--enable-bulk-memory", "--enable-nontrapping-float-to-int"])
             .args(["--enable-sign-ext", "--enable-mutable-globals"])
             .args(["--enable-reference-types", "--enable-multivalue", "-o"])
             .arg(&shrunk)

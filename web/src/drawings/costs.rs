@@ -34,7 +34,7 @@ pub static SEND: Plate = Plate {
 
 /// A decimal as a place on the paper: a float is fine enough for that.
 fn float(value: Decimal) -> f64 {
-    value.to_string().parse().unwrap_or(0.0)
+    measure::float(&value.to_string()).unwrap_or(0.0)
 }
 
 fn known(finding: Option<&MoneyFinding>) -> Option<Money> {
@@ -295,7 +295,7 @@ fn two_ways(choice: &Choice, sides: &Sides, paper: &Paper) -> Option<Drawing> {
                 &[format!(
                     "{} {}",
                     measure::shown_decimal(count.normalize(), paper.manner.mark),
-                    sides.unit.to_lowercase()
+                    sides.unit.to_ascii_lowercase()
                 )],
             )
         },
@@ -315,7 +315,7 @@ fn two_ways(choice: &Choice, sides: &Sides, paper: &Paper) -> Option<Drawing> {
     };
     let mut counts = vec![0.0, wanted, met, most.floor()];
     counts.retain(|n| n.is_finite());
-    counts.sort_by(f64::total_cmp);
+    measure::sort_by(&mut counts, f64::total_cmp);
     counts.dedup();
     let rows = counts
         .iter()

@@ -240,7 +240,7 @@ fn file_name(book: &Book) -> String {
         .chars()
         .map(|c| if c.is_alphanumeric() { c } else { '-' })
         .collect();
-    let name = name.trim_matches('-').to_lowercase();
+    let name = measure::small_letters(name.trim_matches('-'));
     let name = if name.is_empty() {
         "build-book".to_owned()
     } else {

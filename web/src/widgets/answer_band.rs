@@ -5,7 +5,7 @@ use crate::desk::{Desk, use_desk, use_settings, use_slice};
 use crate::shown::{Written, answer_of};
 use crate::state::{Action, CallTo, Panel, State, WorkBack};
 use crate::words::{self, Tongue, filled, frame, lack};
-use buildbook::{Key, Lack};
+use buildbook::{Key, Why};
 use gloo_timers::callback::Timeout;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -106,22 +106,24 @@ fn slice(state: &State, sheet: &'static str, answers: &[&str]) -> Slice {
                     }
                 }),
         },
-        Some(Err(Lack::Needs(keys))) => Said::Needs {
-            keys: keys
-                .iter()
-                .map(|key| (key.clone(), words::entry_name(&state.book, key, tongue)))
-                .collect(),
-            tells,
-            begun,
+        Some(Err(lacking)) => match lacking.why() {
+            Why::Needs(keys) => Said::Needs {
+                keys: keys
+                    .iter()
+                    .map(|key| (key.clone(), words::entry_name(&state.book, key, tongue)))
+                    .collect(),
+                tells,
+                begun,
+            },
+            other => {
+                let key = if let Why::Entry(key) = other {
+                    Some(key.clone())
+                } else {
+                    None
+                };
+                Said::Lack(lack::said(lacking, &state.book, tongue), key)
+            }
         },
-        Some(Err(other)) => {
-            let key = if let Lack::Entry(key) = other {
-                Some(key.clone())
-            } else {
-                None
-            };
-            Said::Lack(lack::said(other, &state.book, tongue), key)
-        }
     };
     Slice {
         working: matches!(&state.view.panel, Panel::Working(_)),

@@ -5,7 +5,6 @@ use crate::desk::{use_desk, use_slice};
 use crate::shown::{Written, answer_of};
 use crate::state::{Action, State};
 use crate::words::{self, frame, lack};
-use buildbook::Lack;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -25,9 +24,9 @@ enum Said {
 
 fn said(state: &State, id: &str) -> Option<(String, Said)> {
     let tongue = state.settings.tongue;
-    let said = match answer_of(state, id)? {
+    let said = match answer_of(state, id)?.map_err(|lack| (lack, lack.needed())) {
         Ok(written) => Said::Figure(written),
-        Err(Lack::Needs(keys)) => {
+        Err((_, Some(keys))) => {
             let names: Vec<String> = keys
                 .iter()
                 .take(2)
@@ -40,7 +39,7 @@ fn said(state: &State, id: &str) -> Option<(String, Said)> {
                 names.join(", ")
             ))
         }
-        Err(other) => Said::Lack(lack::said(other, &state.book, tongue)),
+        Err((other, None)) => Said::Lack(lack::said(other, &state.book, tongue)),
     };
     Some((words::result(&state.book, id, tongue), said))
 }

@@ -8,7 +8,7 @@ mod tests;
 pub use refusal::refusal;
 
 use super::{Tongue, entry_name, filled, frame};
-use buildbook::{Book, Lack};
+use buildbook::{Book, Lack, Why};
 
 /// How many entries, in words.
 pub fn entries(count: usize, tongue: Tongue) -> String {
@@ -21,14 +21,14 @@ pub fn entries(count: usize, tongue: Tongue) -> String {
 
 /// Why a result is not there, in a sentence.
 pub fn said(lack: &Lack, book: &Book, tongue: Tongue) -> String {
-    match lack {
-        Lack::Needs(keys) => filled(tongue.say(frame::ANSWER_IN), &[entries(keys.len(), tongue)]),
-        Lack::Entry(key) => filled(
+    match lack.why() {
+        Why::Needs(keys) => filled(tongue.say(frame::ANSWER_IN), &[entries(keys.len(), tongue)]),
+        Why::Entry(key) => filled(
             tongue.say(frame::LOOK_AT_ENTRY),
             &[entry_name(book, key, tongue)],
         ),
-        Lack::Refused(error) => refusal(error, tongue),
-        Lack::NoAnswer(error) => tongue.say(refusal::no_answer(error)).to_owned(),
+        Why::Refused(error) => refusal(error, tongue),
+        Why::NoAnswer(error) => tongue.say(refusal::no_answer(error)).to_owned(),
         _ => tongue.say(frame::NO_ANSWER).to_owned(),
     }
 }

@@ -109,7 +109,7 @@ mod tests {
         assert_eq!(found.state(), State::Ready);
         let lacking: Vec<_> = found
             .results()
-            .filter(|(_, finding)| matches!(finding, Err(Lack::Needs(_))))
+            .filter(|(_, finding)| finding.as_ref().is_err_and(Lack::is_blank))
             .collect();
         assert!(lacking.is_empty(), "{lacking:?}");
     }

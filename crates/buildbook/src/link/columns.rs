@@ -132,10 +132,11 @@ fn without_ranks(book: &Book) -> Option<Book> {
 }
 
 pub(super) fn with_ranks(book: &Book) -> Book {
-    let mut entries: BTreeMap<Key, Entry> = book
-        .entries()
-        .map(|(key, entry)| (key.clone(), entry.clone()))
-        .collect();
+    let mut entries = BTreeMap::new();
+    entries.extend(
+        book.entries()
+            .map(|(key, entry)| (key.clone(), entry.clone())),
+    );
     for row in rows(book) {
         entries
             .entry(row.under(RANK))

@@ -115,9 +115,7 @@ impl Columns<'_> {
     fn headline(&mut self) -> Result<Headline, BookError> {
         let id = self.text()?.into();
         let mut value = || {
-            self.text()?
-                .parse::<f64>()
-                .ok()
+            measure::float(&self.text()?)
                 .filter(|value| value.is_finite())
                 .ok_or(DAMAGED)
         };

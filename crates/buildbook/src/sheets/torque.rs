@@ -226,7 +226,7 @@ pub fn findings(read: &Read<TorqueSheet>) -> TorqueFindings {
     let left = sheet.joints.iter().filter(|entry| undone(entry)).count();
     let up = match next {
         Some(next) => joints[next].setting.clone(),
-        None => Err(Lack::Needs(vec![Key::from("torque/joints/1/figure")])),
+        None => Err(Lack::needs([Key::from("torque/joints/1/figure")])),
     };
     if next.is_some() || sheet.joints.is_empty() {
         found.headline("torque/next", Kind::Torque, &up);

@@ -145,7 +145,7 @@ impl<S: Store> Shelf<S> {
         if slots.iter().any(|slot| slot.label == Err(BookError::Newer)) {
             return Err(BookError::Newer);
         }
-        slots.sort_by_key(|slot| {
+        measure::sort_by_key(&mut slots, |slot| {
             std::cmp::Reverse(slot.label.as_ref().map_or(0, |label| label.revision))
         });
         let mut aside = Vec::new();
@@ -196,7 +196,7 @@ impl<S: Store> Shelf<S> {
             .iter()
             .filter_map(|slot| Some((slot.label.as_ref().ok()?.revision, slot)))
             .collect();
-        whole.sort_by_key(|(revision, _)| *revision);
+        measure::sort_by_key(&mut whole, |(revision, _)| *revision);
         let stored = whole.last().map_or(0, |(revision, _)| *revision);
         if stored != seen {
             return Err(BookError::Stale { seen, stored });
@@ -283,9 +283,7 @@ impl<S: Store> Shelf<S> {
                 shelved.books.push(listed);
             }
         }
-        shelved
-            .books
-            .sort_by(|a, b| b.saved_ms.total_cmp(&a.saved_ms));
+        measure::sort_by(&mut shelved.books, |a, b| b.saved_ms.total_cmp(&a.saved_ms));
         shelved.room = self
             .store
             .capacity()
@@ -394,9 +392,11 @@ impl<S: Store> Shelf<S> {
         let text = self.store.read(SETTINGS)?.unwrap_or_default();
         let value: Value = serde_json::from_str(&text).unwrap_or_default();
         let members = value.as_object().into_iter().flatten();
-        Ok(members
-            .filter_map(|(name, value)| Some((name.clone(), value.as_str()?.to_owned())))
-            .collect())
+        let mut settings = BTreeMap::new();
+        settings.extend(
+            members.filter_map(|(name, value)| Some((name.clone(), value.as_str()?.to_owned()))),
+        );
+        Ok(settings)
     }
 
     /// Keeps the reader's settings.

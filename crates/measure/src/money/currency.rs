@@ -121,8 +121,11 @@ impl Currency {
         if let Some(currency) = Self::of_code(written) {
             return Meant::One(currency);
         }
-        let lower = written.to_lowercase();
-        let Some((_, codes)) = SIGNS.iter().find(|(sign, _)| sign.to_lowercase() == lower) else {
+        let lower = crate::small_letters(written);
+        let Some((_, codes)) = SIGNS
+            .iter()
+            .find(|(sign, _)| crate::small_letters(sign) == lower)
+        else {
             return Meant::Unknown;
         };
         if codes.contains(&usual.code) {

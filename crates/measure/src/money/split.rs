@@ -37,7 +37,7 @@ impl Money {
             remainders.push((product % weight_sum, index));
         }
         let mut left = magnitude - parts.iter().sum::<i128>();
-        remainders.sort_by(|a, b| b.0.cmp(&a.0).then(a.1.cmp(&b.1)));
+        crate::sort_by(&mut remainders, |a, b| b.0.cmp(&a.0).then(a.1.cmp(&b.1)));
         for (_, index) in remainders {
             if left == 0 {
                 break;

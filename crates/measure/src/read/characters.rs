@@ -77,8 +77,7 @@ pub(super) fn spell(spelling: &mut String, written: &[char]) {
                 spelling.pop();
                 spelling.push('"');
             }
-            c if c.is_ascii() => spelling.push(c.to_ascii_lowercase()),
-            c => spelling.extend(c.to_lowercase()),
+            c => spelling.push(crate::small(c)),
         }
         at += 1;
     }

@@ -285,7 +285,7 @@ impl Figures {
         if let Some(exponent) = self.exponent {
             plain.push_str(&format!("e{exponent}"));
         }
-        plain.parse().unwrap_or(f64::INFINITY)
+        crate::float(&plain).unwrap_or(f64::INFINITY)
     }
 
     /// Whether the marks before `end` part whole thousands.

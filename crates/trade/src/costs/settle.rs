@@ -130,7 +130,7 @@ fn chain(group: Vec<usize>, ahead: &[i128]) -> Vec<(usize, usize, i128)> {
     let mut open: Vec<(usize, i128)> = group.into_iter().map(|who| (who, ahead[who])).collect();
     let mut transfers = Vec::new();
     loop {
-        open.sort_by_key(|(who, balance)| (*balance, *who));
+        measure::sort_by_key(&mut open, |(who, balance)| (*balance, *who));
         let (Some(&(from, behind)), Some(&(to, before))) = (open.first(), open.last()) else {
             return transfers;
         };

@@ -43,7 +43,7 @@ impl TorqueCurve {
     /// F. N. Fritsch and J. Butland, 1984; the same as SciPy's `PchipInterpolator`.
     pub fn through(points: &[(Rotation, Torque)]) -> Result<Self, TradeError> {
         let mut points: Vec<_> = points.to_vec();
-        points.sort_unstable_by(|a, b| a.0.value().total_cmp(&b.0.value()));
+        measure::sort_by(&mut points, |a, b| a.0.value().total_cmp(&b.0.value()));
         let speeds: Rc<[f64]> = points.iter().map(|(n, _)| n.value()).collect();
         let ascending = speeds.windows(2).all(|two| two[0] < two[1]);
         if speeds.len() < 2 || !ascending || speeds[0] <= 0.0 {

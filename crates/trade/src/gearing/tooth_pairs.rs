@@ -35,7 +35,9 @@ pub fn tooth_pairs(wanted: f64, limits: ToothLimits, count: usize) -> Vec<Teeth>
         .filter(|pair| pair.meeting().hunting())
         .collect();
     let off = |pair: &Teeth| (pair.ratio() - wanted).abs();
-    pairs.sort_by(|a, b| off(a).total_cmp(&off(b)).then(a.pinion.cmp(&b.pinion)));
+    measure::sort_by(&mut pairs, |a, b| {
+        off(a).total_cmp(&off(b)).then(a.pinion.cmp(&b.pinion))
+    });
     pairs.truncate(count);
     pairs
 }

@@ -411,7 +411,7 @@ fn check(rows: &[Row], weights: &[f64], sign: f64, at: [f64; 2]) -> Check {
         })
         .filter(|(_, misfit)| agrees(*misfit, spare - 1))
         .collect();
-    without.sort_by(|a, b| a.1.total_cmp(&b.1));
+    measure::sort_by(&mut without, |a, b| a.1.total_cmp(&b.1));
     match without.split_first() {
         None => Check::SeveralAreBad,
         Some(((reading, _), others)) => Check::Spoiled {

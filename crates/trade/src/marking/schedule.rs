@@ -111,7 +111,9 @@ pub fn drill_schedule(shapes: &[&Shape], sheet: &Length, pilot: &Length) -> Vec<
         }
     }
     let size = |step: &Step| step.size.as_ref().map_or(0.0, Length::value);
-    steps.sort_unstable_by(|a, b| a.tool.cmp(&b.tool).then(size(a).total_cmp(&size(b))));
+    measure::sort_by(&mut steps, |a, b| {
+        a.tool.cmp(&b.tool).then(size(a).total_cmp(&size(b)))
+    });
     steps
 }
 

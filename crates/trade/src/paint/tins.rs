@@ -144,7 +144,7 @@ fn extend(set: &Set, place: usize, tin: &Tin, needed: u64, bound: Decimal, into:
 
 /// Leaves out every set for which another holds as much or more and costs as much or less.
 fn without_dominated(mut sets: Vec<Set>) -> Vec<Set> {
-    sets.sort_by(|a, b| {
+    measure::sort_by(&mut sets, |a, b| {
         b.microlitres
             .cmp(&a.microlitres)
             .then(a.cost.cmp(&b.cost))

@@ -300,7 +300,7 @@ pub fn tight_rate(pack: &Pack) -> SpringRate {
 fn stepped_compliance(modulus: f64, leaves: &[f64], half: usize) -> f64 {
     let eye = leaves[half];
     let mut tips: Vec<f64> = leaves.chunks(3).map(|leaf| leaf[half].min(eye)).collect();
-    tips.sort_unstable_by(f64::total_cmp);
+    measure::sort_by(&mut tips, f64::total_cmp);
     let mut inner = 0.0;
     let mut compliance = 0.0;
     for tip in tips {

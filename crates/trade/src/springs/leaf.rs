@@ -161,7 +161,7 @@ impl Pack {
             .into_iter()
             .enumerate()
             .partition(|(_, leaf)| leaf.kind == LeafKind::Rebound);
-        working.sort_by_key(|(place, _)| (*place != main, *place));
+        measure::sort_by_key(&mut working, |(place, _)| (*place != main, *place));
         let rebound = above.len();
         above.append(&mut working);
         let leaves: Rc<[Leaf]> = above.into_iter().map(|(_, leaf)| leaf).collect();

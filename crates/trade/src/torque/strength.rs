@@ -120,7 +120,9 @@ pub fn grade(name: &str, major: &Length) -> Option<&'static Grade> {
 }
 
 fn plain(name: &str) -> String {
-    let mut plain = name.to_lowercase().replace(' ', "").replace(',', ".");
+    let mut plain = measure::small_letters(name)
+        .replace(' ', "")
+        .replace(',', ".");
     for word in ["sae", "class", "grade"] {
         plain = plain.replace(word, "");
     }

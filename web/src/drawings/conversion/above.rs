@@ -9,7 +9,6 @@ use crate::shown::written;
 use crate::state::State;
 use crate::words::{Phrase, conversion as said, filled};
 use ::trade::conversion::Linkage;
-use buildbook::Lack;
 use buildbook::sheets::conversion::SetUp;
 use yew::{Html, html};
 
@@ -203,7 +202,9 @@ fn above(state: &State, paper: &Paper) -> Option<Drawing> {
     });
     labels.add((scene.at(0.0, 0.0).0, 14.0), paper.tongue.say(said::AHEAD));
     let wheels = [1.0, -1.0].map(|side| area(&scene.wheel(side, 0.0), Fill::Metal));
-    let backwards = matches!(now_stopped, Some(Lack::Refused(_)));
+    let backwards = now_stopped
+        .as_ref()
+        .is_some_and(|lack| lack.refusal().is_some());
     let marks = html! {
         <>
             if backwards { { text_on((paper.width / 2.0, paper.height - 14.0), Lean::Middle, paper.tongue.say(said::BACKWARDS)) } }

@@ -70,7 +70,7 @@ fn shown(line: &LineFinding, state: &State) -> Option<Shown> {
         .map(|price| times(line.quantity, &price, state));
     let standing = standing(from, tongue);
     let stands =
-        words::choice("costs/priced/1/state", state_name(line.state), tongue).to_lowercase();
+        words::choice("costs/priced/1/state", state_name(line.state), tongue).to_ascii_lowercase();
     let otherwise = from.now.filter(|now| {
         from.pinned && Some(*now) != line.unit_price.map(|price| (line.quantity, price))
     });

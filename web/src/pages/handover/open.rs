@@ -44,7 +44,7 @@ pub fn said(state: &State) -> Vec<OpenItem> {
                 let stands = words::choice("handover/approvals/x/state", stands, tongue);
                 (
                     "handover",
-                    format!("{}: {}", named(&row), stands.to_lowercase()),
+                    format!("{}: {}", named(&row), stands.to_ascii_lowercase()),
                 )
             }
             Open::Remark(sheet, remark) => (sheet, remark_said(state, sheet, remark)),

@@ -97,7 +97,7 @@ fn labels(state: &State) -> Labels {
 fn lines(state: &State) -> Vec<String> {
     let (tongue, sheet) = (state.settings.tongue, &state.findings.marking.sheet);
     let seen = sheet.seen_from.value().copied().unwrap_or("seat");
-    let seen = words::choice("marking/seen_from", seen, tongue).to_lowercase();
+    let seen = words::choice("marking/seen_from", seen, tongue).to_ascii_lowercase();
     let side = if sheet.goes_on.value() == Some(&"right") {
         said::GOES_RIGHT
     } else {

@@ -151,7 +151,7 @@ pub fn remarks(state: &State, sheet: &str) -> Vec<Piece> {
         return Vec::new();
     };
     let mut all: Vec<_> = found.remarks.iter().collect();
-    all.sort_by_key(|remark| std::cmp::Reverse(remark.rank));
+    measure::sort_by_key(&mut all, |remark| std::cmp::Reverse(remark.rank));
     let said = all.iter().map(|remark| {
         let word = state.settings.tongue.say(rank_word(remark.rank));
         (word, remark_said(state, sheet, remark))

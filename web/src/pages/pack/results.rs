@@ -205,7 +205,7 @@ fn bare(phrase: &str) -> String {
     let without = said.trim_end_matches(['…', ' ']);
     let said = without.strip_suffix([':', ',']).unwrap_or(said);
     let mut letters = said.chars();
-    let first = letters.next().into_iter().flat_map(char::to_uppercase);
+    let first = letters.next().map(measure::capital).into_iter();
     first.chain(letters).collect()
 }
 

@@ -149,7 +149,7 @@ pub fn Stresses(props: &SpringProps) -> Html {
             let (_, what, by) = COLUMNS[*at];
             match by {
                 Some(by) => {
-                    let by = tongue.say(by).to_lowercase();
+                    let by = tongue.say(by).to_ascii_lowercase();
                     format!("{}, {by}, {unit}", tongue.say(what))
                 }
                 None => tongue.say(what).to_owned(),

@@ -158,7 +158,7 @@ fn stroke(sheet: &ConversionSheet, pedal: &PedalEntry) -> Result<Length, Lack> {
         pistons.push((bore.clone(), travel * count));
     }
     if pistons.is_empty() {
-        return Err(Lack::Needs(vec!["conversion/pistons/1/bore".into()]));
+        return Err(Lack::needs(["conversion/pistons/1/bore".into()]));
     }
     Ok(trade::master_travel(master, &pistons))
 }

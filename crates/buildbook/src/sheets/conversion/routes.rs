@@ -49,7 +49,7 @@ fn cut(route: &RouteEntry) -> Result<Length, Lack> {
             .collect::<Result<_, _>>()?;
         let bends = bends(route)?;
         if straights.is_empty() && bends.is_empty() {
-            return Err(Lack::Needs(vec![route.string.key().clone()]));
+            return Err(Lack::needs([route.string.key().clone()]));
         }
         trade::route_length(&straights, &bends)
     } else {
@@ -135,7 +135,7 @@ fn efficiency(route: &RouteEntry) -> Result<Ratio, Lack> {
     let (friction, bends) = (route.friction.ask(), bends(route)).all()?;
     if bends.is_empty() {
         let first = route.key.under("bends").under("1").under("angle");
-        return Err(Lack::Needs(vec![first]));
+        return Err(Lack::needs([first]));
     }
     Ok(trade::capstan_efficiency(friction, &bends)?)
 }
@@ -151,7 +151,7 @@ pub(super) fn clutch_efficiency(
         .find(|route| route.kind.value() == Some(&"clutch"));
     match cable {
         Some(route) => efficiency(route),
-        None => Err(Lack::Needs(vec![pedal.efficiency.key().clone()])),
+        None => Err(Lack::needs([pedal.efficiency.key().clone()])),
     }
 }
 

@@ -34,7 +34,7 @@ impl SetUp {
     /// What is missing, or that it steers backwards.
     pub fn usable(&self) -> Result<&Steering, Lack> {
         match (&self.steering, &self.stopped) {
-            (_, Some(stopped @ Lack::Refused(_))) => Err(stopped.clone()),
+            (_, Some(stopped)) if stopped.refusal().is_some() => Err(stopped.clone()),
             (Ok(steering), None) => Ok(steering),
             (Ok(_), Some(stopped)) => Err(stopped.clone()),
             (Err(lack), None) => Err(lack.clone()),
@@ -85,7 +85,7 @@ fn set_up(
     };
     let known = match side {
         Some(_) => Ok(()),
-        None => Err(Lack::Needs(vec![entry.side.key().clone()])),
+        None => Err(Lack::needs([entry.side.key().clone()])),
     };
     let steering = (known, linkage(sheet, entry, sign, arm_side)).all();
     let steering = steering.map(|((), steering)| steering);
@@ -125,7 +125,7 @@ fn linkage(
     };
     let pin_out = match sheet.pin_out.value() {
         Some(out) => Ok(out.clone()),
-        None if sheet.pin_out.is_bad() => Err(Lack::Entry(sheet.pin_out.key().clone())),
+        None if sheet.pin_out.is_bad() => Err(Lack::entry(sheet.pin_out.key().clone())),
         None => sheet.pivots.ask().map(|pivots| pivots / 2.0),
     };
     let gear = (
@@ -210,7 +210,7 @@ fn stopped(
     if told == Steers::True && measured.is_some_and(|measured| measured != Steers::True) {
         let remark = Remark::new(Rank::Danger, "measures_steer_backwards");
         found.remark(remark.at(entry.ball_stands.key().clone()));
-        return Some(Lack::Refused(TradeError::SteersBackwards));
+        return Some(Lack::refused(TradeError::SteersBackwards));
     }
     let (fact, refused) = match told {
         Steers::True => return None,
@@ -218,7 +218,7 @@ fn stopped(
         Steers::NotAtAll => ("steers_not_at_all", TradeError::SteersNotAtAll),
     };
     found.remark(Remark::new(Rank::Danger, fact).at(entry.arm_swings.key().clone()));
-    Some(Lack::Refused(refused))
+    Some(Lack::refused(refused))
 }
 
 /// The same by the measures: which way the wheels go with the arm swinging so. `None` where the arm cannot swing that

@@ -162,7 +162,7 @@ fn lock(
         None => None,
     };
     match (stop, entry.swing.value()) {
-        (None, None) => Err(Lack::Needs(vec![sheet.stop.key().clone()])),
+        (None, None) => Err(Lack::needs([sheet.stop.key().clone()])),
         (Some(stop), None) => Ok(stop),
         (Some(stop), Some(swing)) if stop_comes_first(steering, &stop, swing) => Ok(stop),
         (_, Some(swing)) => {
@@ -364,12 +364,8 @@ const MUCH_BUMP_STEER: f64 = 1.0 / 57.3;
 fn remark(sheet: &ConversionSheet, set_ups: &[SetUp; 2], found: &mut Found) {
     for (way, entry) in [("was", &sheet.was[0]), ("now", &sheet.now[0])] {
         let locks = ["left", "right"].map(|side| format!("conversion/lock_{side}/{way}"));
-        let refused = |id: &String| {
-            matches!(
-                found.result(id),
-                Some(Err(Lack::Refused(TradeError::CannotReach { .. })))
-            )
-        };
+        let refused =
+            |id: &String| matches!(found.refusal(id), Some(TradeError::CannotReach { .. }));
         if locks.iter().any(refused) {
             found.remark(
                 Remark::new(Rank::Warning, "link_cannot_follow").at(entry.swing.key().clone()),

@@ -104,7 +104,7 @@ fn a_set_up_that_steers_backwards_stops_every_result_of_the_steering_and_nothing
     ] {
         assert_eq!(
             lack(&found, id),
-            Lack::Refused(TradeError::SteersBackwards),
+            Lack::refused(TradeError::SteersBackwards),
             "{id}"
         );
     }
@@ -117,7 +117,7 @@ fn a_link_that_pulls_along_its_arm_steers_nothing() {
     let found = left(&[("now/1/ball_stands", "front")]);
     assert_eq!(
         lack(&found, "link/now"),
-        Lack::Refused(TradeError::SteersNotAtAll)
+        Lack::refused(TradeError::SteersNotAtAll)
     );
 }
 
@@ -128,16 +128,15 @@ fn measures_that_belie_the_answers_stop_it_as_well() {
     assert!(remark_at(&found, "measures_steer_backwards").is_some());
     assert_eq!(
         lack(&found, "link/now"),
-        Lack::Refused(TradeError::SteersBackwards)
+        Lack::refused(TradeError::SteersBackwards)
     );
 }
 
 #[test]
 fn the_direction_comes_first_among_what_is_needed() {
     let found = left(&[("now/1/arm_swings", ""), ("now/1/ball_z", "")]);
-    let Lack::Needs(keys) = lack(&found, "link/now") else {
-        panic!("it needs entries")
-    };
+    let lack = lack(&found, "link/now");
+    let keys = lack.needed().expect("it needs entries");
     let keys: Vec<&str> = keys.iter().map(Key::as_str).collect();
     assert_eq!(
         keys,
@@ -180,10 +179,11 @@ fn the_link_and_the_ratio_ask_for_no_spring_and_bump_steer_does() {
         assert!((figure(&found, "ratio/now") - 15.0).abs() < 1e-9);
         for id in ["bump_up/now", "least/box_up", "moved_bump/up"] {
             let key = Key::from("conversion/half_spring");
-            match lack(&found, id) {
-                Lack::Needs(keys) => assert_eq!(keys, [key], "{id}"),
-                other => assert_eq!(other, Lack::Entry(key), "{id}"),
-            }
+            let expected = match spring {
+                "" => Lack::needs_one(&key),
+                _ => Lack::entry(key),
+            };
+            assert_eq!(lack(&found, id), expected, "{id}");
         }
     }
 }
@@ -196,7 +196,8 @@ fn a_leaning_king_pin_asks_for_the_tyre_and_a_measured_offset_goes_before_it() {
         ("track_arm_angle", "17"),
         ("inclination", "7"),
     ];
-    let Lack::Needs(keys) = lack(&left(&axle), "circle_left/now") else {
+    let lacking = lack(&left(&axle), "circle_left/now");
+    let Some(keys) = lacking.needed() else {
         panic!("it needs an entry")
     };
     assert_eq!(keys, [Key::from("vehicle/tyre_front")]);
@@ -291,7 +292,7 @@ fn a_bore_of_nothing_spoils_what_rests_on_it_and_nothing_else() {
     let found = brakes(&[("master", "0")]);
     let key: Key = "conversion/brake_now/1/master".into();
     assert_eq!(found.found.errors.first().map(|(at, _)| at), Some(&key));
-    assert_eq!(lack(&found, "pressure/now"), Lack::Entry(key));
+    assert_eq!(lack(&found, "pressure/now"), Lack::entry(key));
     assert!((figure(&found, "bulkhead/now") - 7500.0).abs() < 1e-9);
     assert!(figure(&found, "pressure/was") > 0.0);
 }

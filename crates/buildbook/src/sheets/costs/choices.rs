@@ -47,7 +47,7 @@ fn home(given: &Given<Money>, terms: &Terms) -> Result<Money, Lack> {
 fn or_none(given: &Given<Decimal>) -> Result<Option<Decimal>, Lack> {
     match given.ask() {
         Ok(value) => Ok(Some(*value)),
-        Err(Lack::Needs(_)) => Ok(None),
+        Err(lack) if lack.is_blank() => Ok(None),
         Err(lack) => Err(lack),
     }
 }
@@ -147,7 +147,7 @@ pub(super) fn put_choice(found: &mut Found, at: &str, choice: Result<&Choice, &L
     let total = |pick: fn(&Choice) -> Option<&Reckoned>| match choice {
         Ok(choice) => pick(choice)
             .cloned()
-            .ok_or_else(|| Lack::Needs(vec![needs.clone()])),
+            .ok_or_else(|| Lack::needs([needs.clone()])),
         Err(lack) => Err(lack.clone()),
     };
     found.put_money(

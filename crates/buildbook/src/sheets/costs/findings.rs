@@ -16,7 +16,7 @@ use super::choices::{HireFinding, SendFinding, hire, put_choice};
 use super::lines::{Group, LineFinding, lines};
 use crate::key::joined;
 use crate::sheets::marking::MarkingFindings;
-use crate::{All, Found, Key, Lack, Rank, Read, Remark, SheetFindings};
+use crate::{All, Found, Key, Lack, Rank, Read, Remark, SheetFindings, Why};
 
 /// Someone who pays, and how they stand.
 #[derive(Debug, Clone, PartialEq)]
@@ -145,7 +145,7 @@ pub fn findings(
             Ok(answer) => answer
                 .earned_each_hour
                 .clone()
-                .ok_or_else(|| Lack::Needs(vec![asked.key.under("hours_each")])),
+                .ok_or_else(|| Lack::needs([asked.key.under("hours_each")])),
             Err(lack) => Err(lack.clone()),
         };
         found.put_money(format!("{at}/earned_each_hour"), earned);
@@ -175,7 +175,7 @@ fn contingency(sheet: &CostsSheet, terms: &Terms) -> Result<Contingency, Lack> {
             sum.compared(&Money::zero(terms.home))?;
             Ok(Contingency::Sum(*sum))
         }
-        Err(Lack::Needs(_)) => sheet
+        Err(lack) if lack.is_blank() => sheet
             .contingency_percent
             .ask()
             .map(|share| Contingency::Percent(*share)),
@@ -279,7 +279,7 @@ fn payers(
 
 fn who_owes_whom(sheet: &CostsSheet, payers: &[PayerFinding]) -> Result<Settlement, Lack> {
     if payers.len() < 2 {
-        return Err(Lack::Needs(vec![Key::from("costs/payers")]));
+        return Err(Lack::needs([Key::from("costs/payers")]));
     }
     let parties = sheet
         .payers
@@ -301,7 +301,7 @@ fn own_hours(sheet: &CostsSheet, terms: &Terms) -> (Result<Decimal, Lack>, Resul
     let mut lack: Option<Lack> = None;
     for row in &sheet.hours {
         let rate = match row.rate.ask() {
-            Err(Lack::Needs(_)) => sheet.hour_rate.ask(),
+            Err(lack) if lack.is_blank() => sheet.hour_rate.ask(),
             other => other,
         };
         if let Ok(hours) = row.hours.ask() {
@@ -371,7 +371,7 @@ fn put_worth(found: &mut Found, worth: &Result<WorthWhenDone, Lack>, sheet: &Cos
         Ok(worth) => worth
             .each_hour
             .clone()
-            .ok_or_else(|| Lack::Needs(vec![sheet.key.under("hours")])),
+            .ok_or_else(|| Lack::needs([sheet.key.under("hours")])),
         Err(lack) => Err(lack.clone()),
     };
     found.put_money("costs/each_hour", each_hour);
@@ -392,13 +392,13 @@ fn remark(findings: &mut CostsFindings) {
                 .naming(Rc::clone(&line.what))
         };
         if let Err(lack) = &line.amounts {
-            let fact = match lack {
-                Lack::Needs(keys) if keys.iter().any(|key| key.field() == "rate") => {
+            let fact = match lack.why() {
+                Why::Needs(keys) if keys.iter().any(|key| key.field() == "rate") => {
                     "line_without_rate"
                 }
-                Lack::Needs(_) => "line_without_price",
-                Lack::Refused(trade::TradeError::PaidTooMuch) => "paid_too_much",
-                Lack::Refused(_) => "line_refused",
+                Why::Needs(_) => "line_without_price",
+                Why::Refused(trade::TradeError::PaidTooMuch) => "paid_too_much",
+                Why::Refused(_) => "line_refused",
                 _ => "line_unreadable",
             };
             remarks.push(remark(Rank::Caution, fact));

@@ -99,8 +99,8 @@ pub(super) fn lines(
         .iter()
         .filter(begun)
         .map(|line| entered(line, sheet, terms));
-    let said: BTreeMap<&str, &PricedLine> =
-        sheet.priced.iter().map(|row| (row.id(), row)).collect();
+    let mut said: BTreeMap<&str, &PricedLine> = BTreeMap::new();
+    said.extend(sheet.priced.iter().map(|row| (row.id(), row)));
     let asked: Vec<&str> = purchases.iter().map(|purchase| &*purchase.id).collect();
     let from_sheets = purchases.iter().map(|purchase| {
         priced(
@@ -155,7 +155,7 @@ fn tax_of(
 fn optional<T>(given: &Given<T>) -> Result<Option<&T>, Lack> {
     match given.ask() {
         Ok(value) => Ok(Some(value)),
-        Err(Lack::Needs(_)) => Ok(None),
+        Err(lack) if lack.is_blank() => Ok(None),
         Err(lack) => Err(lack),
     }
 }
@@ -261,14 +261,14 @@ fn priced(
     let state = said.map_or(LineState::Planned, |row| state_of(&row.state));
     let reckon = || -> Result<LineAmounts, Lack> {
         let Some((quantity, unit_price)) = own else {
-            return Err(Lack::Needs(vec![key.under("pinned_price")]));
+            return Err(Lack::needs([key.under("pinned_price")]));
         };
         let mut line = LineTerms::plain(key.to_string(), quantity, unit_price, state);
         let own = unit_price.currency();
         if let Some(row) = said {
             for pin in [row.pinned_quantity.is_bad(), row.pinned_price.is_bad()] {
                 if pin {
-                    return Err(Lack::Entry(key.under("pinned_price")));
+                    return Err(Lack::entry(key.under("pinned_price")));
                 }
             }
             row.state.ask()?;
@@ -281,7 +281,7 @@ fn priced(
                 basis: TaxBasis::In,
             });
             if own != terms.home {
-                return Err(Lack::Needs(vec![key.under("rate")]));
+                return Err(Lack::needs([key.under("rate")]));
             }
         }
         Ok(line_amounts(&line, terms)?)

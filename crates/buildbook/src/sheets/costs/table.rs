@@ -130,11 +130,11 @@ pub fn preview(text: &str, currency: Currency, mark: Mark) -> Preview {
     let mut rows = table.rows.into_iter();
     let first = rows.next().unwrap_or_default();
     let known = |heading: &str| {
-        let heading = heading.trim().to_lowercase().replace([' ', '-'], "_");
+        let heading = heading.trim().to_ascii_lowercase().replace([' ', '-'], "_");
         columns().find(|name| *name == heading)
     };
     let written_only =
-        |heading: &str| WRITTEN_ONLY.contains(&heading.trim().to_lowercase().as_str());
+        |heading: &str| WRITTEN_ONLY.contains(&heading.trim().to_ascii_lowercase().as_str());
     let mut headings: Vec<(Option<&'static str>, String)> = first
         .iter()
         .map(|heading| (known(heading), heading.clone()))
@@ -307,7 +307,7 @@ fn merged(edit: Edit) -> Edit {
 /// The text as the field keeps it: choices go by their own small words.
 fn as_kept(name: &str, cell: &str) -> String {
     match CostLine::SPEC.field(name).map(|field| &field.form) {
-        Some(Form::Choice(_)) => cell.trim().to_lowercase(),
+        Some(Form::Choice(_)) => cell.trim().to_ascii_lowercase(),
         _ => cell.to_owned(),
     }
 }

@@ -59,7 +59,7 @@ pub(super) fn show(sheet: &FinalDriveSheet, pair: &Pair, found: &mut Found) -> B
 
 fn readings(sheet: &FinalDriveSheet) -> Result<trade::Backlash, Lack> {
     if let Some(bad) = sheet.readings.iter().find(|row| row.reading.is_bad()) {
-        return Err(Lack::Entry(bad.reading.key().clone()));
+        return Err(Lack::entry(bad.reading.key().clone()));
     }
     let readings: Vec<Length> = sheet
         .readings
@@ -67,9 +67,7 @@ fn readings(sheet: &FinalDriveSheet) -> Result<trade::Backlash, Lack> {
         .filter_map(|row| row.reading.value().cloned())
         .collect();
     if readings.is_empty() {
-        return Err(Lack::Needs(vec![Key::from(
-            "final_drive/readings/1/reading",
-        )]));
+        return Err(Lack::needs([Key::from("final_drive/readings/1/reading")]));
     }
     let dial = match (sheet.dial_radius.is_blank(), sheet.heel_radius.is_blank()) {
         (true, true) => None,
@@ -145,7 +143,7 @@ fn positions(sheet: &FinalDriveSheet, pinion_factor: Option<&Ratio>) -> Vec<(Len
 fn wanted(sheet: &FinalDriveSheet) -> Result<Length, Lack> {
     let low = sheet.backlash_least.ask()?;
     if sheet.backlash_most.is_bad() {
-        return Err(Lack::Entry(sheet.backlash_most.key().clone()));
+        return Err(Lack::entry(sheet.backlash_most.key().clone()));
     }
     Ok(match sheet.backlash_most.value() {
         Some(high) => ((low + high) / 2.0).called("j_w").of_kind(Kind::Thickness),

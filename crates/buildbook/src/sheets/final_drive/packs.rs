@@ -27,7 +27,7 @@ struct Stock<'a> {
 fn packed(target: f64, sheet: &FinalDriveSheet, stock: &[Stock<'_>]) -> Result<Packed, Lack> {
     let within = sheet.pack_within.ask()?;
     if let Some(bad) = stock.iter().find(|shim| shim.thickness.is_bad()) {
-        return Err(Lack::Entry(bad.thickness.key().clone()));
+        return Err(Lack::entry(bad.thickness.key().clone()));
     }
     let usable: Vec<(&Key, trade::Shim)> = stock
         .iter()
@@ -66,12 +66,13 @@ pub(super) fn pinion(sheet: &FinalDriveSheet, shim: &Length) -> Result<Packed, L
     };
     let to_hand = stock(false);
     if to_hand.is_empty() {
-        return Err(Lack::Needs(vec![Key::from(
-            "final_drive/shims/1/thickness",
-        )]));
+        return Err(Lack::needs([Key::from("final_drive/shims/1/thickness")]));
     }
     match packed(shim.value(), sheet, &to_hand) {
-        Err(Lack::Refused(TradeError::NoPack { .. })) if sheet.shim_price.value().is_some() => {
+        Err(lack)
+            if matches!(lack.refusal(), Some(TradeError::NoPack { .. }))
+                && sheet.shim_price.value().is_some() =>
+        {
             packed(shim.value(), sheet, &stock(true))
         }
         pack => pack,

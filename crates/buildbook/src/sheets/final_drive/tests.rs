@@ -69,7 +69,7 @@ fn the_shim_follows_from_both_marks_and_the_pack_from_what_is_to_hand() {
     // Within 0.015 mm no sum of these comes to 0.68: multiples of 0.05 miss it by 0.02 or 0.03.
     assert_eq!(
         found.pack,
-        Err(Lack::Refused(TradeError::NoPack { nearest: 0.0007 }))
+        Err(Lack::refused(TradeError::NoPack { nearest: 0.0007 }))
     );
 }
 
@@ -91,7 +91,7 @@ fn what_plus_means_is_asked_and_never_guessed() {
     let found = found(&MARKS[1..]);
     assert_eq!(
         found.found.result("final_drive/shim"),
-        Some(&Err(Lack::Needs(vec!["final_drive/plus_means".into()])))
+        Some(&Err(Lack::needs(["final_drive/plus_means".into()])))
     );
 }
 
@@ -396,7 +396,7 @@ fn a_negative_backlash_is_refused_at_its_field_and_the_rest_stays() {
     ]);
     assert_eq!(
         found.found.result("final_drive/backlash"),
-        Some(&Err(Lack::Entry("final_drive/readings/1/reading".into())))
+        Some(&Err(Lack::entry("final_drive/readings/1/reading".into())))
     );
     assert!(found.found.figure("final_drive/ratio").is_some());
     assert_eq!(found.found.errors.len(), 1);

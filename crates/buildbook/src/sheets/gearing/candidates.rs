@@ -140,7 +140,7 @@ fn show_pull(
             steepest = Some(hill.slope);
         }
     }
-    let lack = lack.unwrap_or_else(|| Lack::Needs(vec!["gearing/gears/1/ratio".into()]));
+    let lack = lack.unwrap_or_else(|| Lack::needs(["gearing/gears/1/ratio".into()]));
     found.show(
         joined(&["gearing/candidate_top", id]),
         Kind::Speed,

@@ -22,7 +22,7 @@ impl Dial {
     pub(super) fn of(found: &mut Found, line: &Line, vehicle: &VehicleFindings) -> Self {
         let sheet = &line.sheet;
         let axle = if sheet.dial_axle.is_blank() {
-            Err(Lack::Needs(vec![sheet.dial_axle.key().clone()]))
+            Err(Lack::needs([sheet.dial_axle.key().clone()]))
         } else {
             let axle = sheet.dial_axle.ask().map(|axle| axle.ratio.clone());
             (axle, line.train.clone())
@@ -91,7 +91,7 @@ fn old_circumference(
         Err(fault) => {
             let fault = trade::TradeError::from(fault);
             found.errors.push((typed.key().clone(), fault.into()));
-            Err(Lack::Entry(typed.key().clone()))
+            Err(Lack::entry(typed.key().clone()))
         }
     }
 }
@@ -116,7 +116,7 @@ pub(super) fn show(found: &mut Found, line: &Line, dial: &Dial) {
         .map(|(constant, turns)| adapter_ratio(constant, &turns));
     // Counted turns tell the adapter outright; else what the dial shows does.
     let adapter = match (&counted, &shown, &at) {
-        (Err(Lack::Needs(_)), Ok(shown), Ok(speed)) => {
+        (Err(lack), Ok(shown), Ok(speed)) if lack.is_blank() => {
             Ok((speed / shown).of_kind(Kind::Ratio).called("i_a"))
         }
         _ => counted,

@@ -116,7 +116,7 @@ pub(super) fn limits(
             piston,
         })
     } else {
-        Err(Lack::Refused(trade::TradeError::TorquePoints))
+        Err(Lack::refused(trade::TradeError::TorquePoints))
     };
     (limits, ends)
 }
@@ -133,7 +133,7 @@ pub(super) fn mass(sheet: &GearingSheet, vehicle: &VehicleFindings) -> (Result<M
         return (total(0), false);
     }
     match (total(1), total(0)) {
-        (Err(Lack::Needs(_)), Ok(mass)) => (Ok(mass), true),
+        (Err(lack), Ok(mass)) if lack.is_blank() => (Ok(mass), true),
         (laden, _) => (laden, false),
     }
 }
@@ -142,7 +142,7 @@ pub(super) fn stance(sheet: &GearingSheet, vehicle: &VehicleFindings) -> Result<
     let wanted = usize::from(sheet.load.value() != Some(&"unladen"));
     let pair = |state: usize| (vehicle.front[state].clone(), vehicle.rear[state].clone()).all();
     let loads = match pair(wanted) {
-        Err(Lack::Needs(keys)) if wanted == 1 => pair(0).map_err(|_| Lack::Needs(keys)),
+        Err(lack) if wanted == 1 && lack.is_blank() => pair(0).map_err(|_| lack),
         other => other,
     };
     let v = &vehicle.sheet;

@@ -142,7 +142,7 @@ impl Line {
 
     fn no_gear(&self) -> Lack {
         let row = self.sheet.gears.first();
-        Lack::Needs(vec![row.map_or_else(
+        Lack::needs([row.map_or_else(
             || Key::from("gearing/gears/1/ratio"),
             |row| row.ratio.key().clone(),
         )])

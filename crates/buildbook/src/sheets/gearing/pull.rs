@@ -115,7 +115,7 @@ impl Pulling {
 
     pub(super) fn top_speed(&self, pull: &Result<Pull, Lack>) -> Result<Speed, Lack> {
         let (pull, curve, resistance, limits) = self.ready(pull)?;
-        top_speed(&pull, curve, resistance, limits).ok_or(Lack::Refused(trade::TradeError::NoPull))
+        top_speed(&pull, curve, resistance, limits).ok_or(Lack::refused(trade::TradeError::NoPull))
     }
 
     pub(super) fn hill(&self, pull: &Result<Pull, Lack>) -> Result<Hill, Lack> {
@@ -144,7 +144,7 @@ impl Pulling {
     pub(super) fn show(&self, found: &mut Found, gears: &[GearFound]) {
         let greatest = self.greatest_torque();
         let mut tops: Vec<(usize, Speed)> = Vec::new();
-        let mut steepest: Result<Ratio, Lack> = Err(Lack::Needs(Vec::new()));
+        let mut steepest: Result<Ratio, Lack> = Err(Lack::needs([]));
         for (place, (gear, pull)) in gears.iter().zip(&self.pulls).enumerate() {
             let top = self.top_speed(pull);
             found.show(gear.result("top"), Kind::Speed, &top);
@@ -181,10 +181,10 @@ impl Pulling {
             .pulls
             .first()
             .cloned()
-            .unwrap_or_else(|| Err(Lack::Needs(vec!["gearing/gears/1/ratio".into()])));
+            .unwrap_or_else(|| Err(Lack::needs(["gearing/gears/1/ratio".into()])));
         self.top_speed(&first)
             .err()
-            .unwrap_or(Lack::Refused(trade::TradeError::NoPull))
+            .unwrap_or(Lack::refused(trade::TradeError::NoPull))
     }
 
     /// The greatest torque between the limits.
@@ -210,7 +210,7 @@ impl Pulling {
     fn show_hills(&self, found: &mut Found, by_torque: Result<Ratio, Lack>) {
         let at_rest = Acceleration::exact(0.0);
         let by_torque = match by_torque {
-            Err(Lack::Needs(keys)) if keys.is_empty() => Err(self.lack_of_top()),
+            Err(lack) if lack.needed() == Some(&[]) => Err(self.lack_of_top()),
             other => other,
         };
         let hill = by_torque.map(|slope| self.held_by_grip(slope));
@@ -260,7 +260,7 @@ impl Pulling {
             .all()
             .and_then(|((_, curve, resistance, limits), target, run)| {
                 time_to_speed(&target, &pulls, curve, resistance, limits, &run)
-                    .ok_or(Lack::Refused(trade::TradeError::NoPull))
+                    .ok_or(Lack::refused(trade::TradeError::NoPull))
             });
         found.show("gearing/time", Kind::Seconds, &time);
     }

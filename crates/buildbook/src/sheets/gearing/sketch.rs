@@ -65,7 +65,7 @@ impl Sketch {
             })
             .collect();
         let mut falling: Vec<f64> = gears.iter().map(|(_, metres)| 1.0 / metres).collect();
-        falling.sort_by(|a, b| b.total_cmp(a));
+        measure::sort_by(&mut falling, |a, b| b.total_cmp(a));
         Self {
             engine,
             saw_tooth: saw_tooth(1.0, &falling, engine),

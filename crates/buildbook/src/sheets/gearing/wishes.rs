@@ -112,7 +112,7 @@ fn hill_asked<'a>(line: &'a Line, pulling: &Pulling) -> Result<HillAsked<'a>, La
                 .gears
                 .iter()
                 .find(|gear| gear.found.place == place && !gear.found.overdrive);
-            gear.ok_or_else(|| Lack::Entry(sheet.wanted_hill_gear.key().clone()))
+            gear.ok_or_else(|| Lack::entry(sheet.wanted_hill_gear.key().clone()))
         }
     };
     let pull = gear.clone().and_then(|gear| {
@@ -121,7 +121,7 @@ fn hill_asked<'a>(line: &'a Line, pulling: &Pulling) -> Result<HillAsked<'a>, La
             .iter()
             .position(|other| other.found == gear.found);
         at.and_then(|at| pulling.pulls.get(at).cloned())
-            .unwrap_or(Err(Lack::Needs(Vec::new())))
+            .unwrap_or(Err(Lack::needs([])))
     });
     (sheet.wanted_hill.ask(), gear, pull).all()
 }

@@ -72,7 +72,7 @@ pub(super) fn plan(found: &mut Found, sheet: &HandoverSheet, torque: &TorqueFind
         let day = due.on.map_or(i64::MAX, Date::number);
         (due.done.is_some(), day, due.after.unwrap_or(0.0) as i64)
     };
-    plan.sort_by_key(order);
+    measure::sort_by_key(&mut plan, order);
     plan
 }
 

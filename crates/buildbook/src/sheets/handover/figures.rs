@@ -95,7 +95,7 @@ fn brakes(found: &mut Found, sheet: &HandoverSheet) {
     };
     let all: Result<Vec<Force>, Lack> = forces.into_iter().collect();
     let service = match all {
-        Ok(all) if all.is_empty() => Err(Lack::Needs(vec!["handover/brakes/1/left".into()])),
+        Ok(all) if all.is_empty() => Err(Lack::needs(["handover/brakes/1/left".into()])),
         Ok(all) => Ok(Force::sum_of(&all)),
         Err(lack) => Err(lack),
     };

@@ -90,7 +90,7 @@ pub(super) fn moved(sheet: &MarkingSheet, taken: &TakenOff, found: &mut Found) -
         "fit" | "fit_plain" => match (&fit, &new) {
             (Some(fit), _) => Ok(fit.by.clone()),
             (None, Err(lack)) => Err(lack.clone()),
-            (None, Ok(_)) => Err(Lack::Needs(vec![sheet.new_ab.key().clone()])),
+            (None, Ok(_)) => Err(Lack::needs([sheet.new_ab.key().clone()])),
         },
         "shift" => (sheet.shift_along.ask(), sheet.shift_across.ask())
             .all()
@@ -203,7 +203,7 @@ fn mirror(line: Option<&MirrorLine>, twins: Option<&[Point; 2]>) -> Move {
 fn two(points: &[Point]) -> Result<[Point; 2], Lack> {
     match points {
         [a, b, ..] => Ok([a.clone(), b.clone()]),
-        _ => Err(Lack::Needs(vec![Key::from("marking/ab")])),
+        _ => Err(Lack::needs([Key::from("marking/ab")])),
     }
 }
 

@@ -67,7 +67,7 @@ fn letter(feature: &FeatureEntry, at: Option<Key>) -> Rc<str> {
         Some(row) => row.from.value().copied().unwrap_or_default(),
         None => at.field(),
     };
-    from.to_uppercase().into()
+    from.to_ascii_uppercase().into()
 }
 
 fn of_the_move(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) {

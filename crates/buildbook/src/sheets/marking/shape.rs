@@ -49,7 +49,7 @@ pub(super) fn of(
                 .map(|corner| corner.map(|(x, y)| [x, y]))
                 .collect::<Result<_, _>>()?;
             if corners.len() < 3 {
-                return Err(Lack::Needs(vec![feature.key.under("points")]));
+                return Err(Lack::needs([feature.key.under("points")]));
             }
             (Shape::free(corners), &feature.diameter)
         }

@@ -152,7 +152,7 @@ fn fixed(
     let mut fixed = Fixed {
         key: feature.key.clone(),
         readings: Vec::new(),
-        fix: Err(Lack::Needs(Vec::new())),
+        fix: Err(Lack::needs([])),
         shape: shape::of(sheet, feature, found),
         out_by: None,
     };
@@ -167,13 +167,13 @@ fn fixed(
     let side = side(&feature.side);
     fixed.fix = match lack {
         Some(lack) => Err(lack),
-        None if sights.len() < 2 => Err(Lack::Needs(needed(feature, &readings))),
+        None if sights.len() < 2 => Err(Lack::needs(needed(feature, &readings))),
         None => fix_from(&sights, &offs(&readings, off), side).map_err(|error| {
             // Told at the last reading: the one that was just made, as a rule.
             if let Some(at) = readings.last() {
                 found.errors.push((at.clone(), error.clone().into()));
             }
-            Lack::Refused(error)
+            Lack::refused(error)
         }),
     };
     if let Ok(Fix {
@@ -238,7 +238,7 @@ fn sights(sheet: &MarkingSheet, feature: &FeatureEntry, datums: &[Point]) -> Sig
     let mut add = |given: &Given<Length>, from: &str, to: Option<&&'static str>| {
         let sight = match given.ask() {
             Ok(reading) => sight(sheet, feature, datums, (from, reading, reach(to))),
-            Err(Lack::Needs(_)) => return,
+            Err(lack) if lack.is_blank() => return,
             Err(bad) => Err(bad),
         };
         match sight {
@@ -283,7 +283,7 @@ fn sight(
         let distances = [&sheet.ac, &sheet.bc, &sheet.ad, &sheet.bd];
         let of = if from == "d" { 2..4 } else { 0..2 };
         let blank = distances[of].iter().filter(|given| given.is_blank());
-        Lack::Needs(blank.map(|given| given.key().clone()).collect())
+        Lack::needs(blank.map(|given| given.key().clone()).collect::<Vec<_>>())
     })?;
     let nothing = Length::exact(0.0);
     let own = match reach {

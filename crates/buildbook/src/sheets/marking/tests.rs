@@ -147,12 +147,12 @@ fn a_hole_without_readings_asks_for_them() {
     let found = of(&[("ab", "500"), ("features/1/a", "300")]);
     assert_eq!(
         found.found.result("marking/arc_a/1"),
-        Some(&Err(Lack::Needs(vec!["marking/features/1/b".into()])))
+        Some(&Err(Lack::needs(["marking/features/1/b".into()])))
     );
     let nothing = of(&[("features/1/a", "300")]);
     assert_eq!(
         nothing.found.result("marking/arc_a/1"),
-        Some(&Err(Lack::Needs(vec!["marking/ab".into()])))
+        Some(&Err(Lack::needs(["marking/ab".into()])))
     );
 }
 

@@ -143,7 +143,7 @@ impl Areas {
             .and_then(|(shape, cut, edges, count)| {
                 painted_area(&shape, &cut, faces, edges, count).map_err(Lack::from)
             });
-        if let Err(Lack::Refused(error)) = &area {
+        if let Some(error) = area.as_ref().err().and_then(Lack::refusal) {
             found.remark(Remark::new(Rank::Caution, "panel_refused").at(at_fault(panel, error)));
         }
         found.show(joined(&["paint/area", panel.id()]), Kind::Area, &area);
@@ -161,7 +161,7 @@ impl Areas {
             });
         }
         // A row that was only just added takes nothing away from the others.
-        if !(matches!(area, Err(Lack::Needs(_))) && untouched(panel)) {
+        if !(area.as_ref().is_err_and(Lack::is_blank) && untouched(panel)) {
             self.painted.push(Painted { system, area });
         }
     }
@@ -186,7 +186,7 @@ pub(super) fn system_of(sheet: &PaintSheet, named: &Given<Rc<str>>) -> Result<us
             .systems
             .iter()
             .position(|system| system.id() == &**id)
-            .ok_or_else(|| Lack::Entry(named.key().clone())),
+            .ok_or_else(|| Lack::entry(named.key().clone())),
     }
 }
 
@@ -249,7 +249,7 @@ fn corners(panel: &PaintPanel) -> Result<Corners, Lack> {
     }
     match lack {
         Some(lack) => Err(lack),
-        None if corners.len() < 3 => Err(Lack::Needs(vec![panel.key.under("corners")])),
+        None if corners.len() < 3 => Err(Lack::needs([panel.key.under("corners")])),
         None => Ok(Corners::new(corners)?),
     }
 }

@@ -146,7 +146,7 @@ impl<'s> Bought<'s> {
             .filter_map(tin_of)
             .collect::<Result<_, _>>()?;
         if list.is_empty() {
-            return Err(Lack::Needs(vec![product.key.under("tins")]));
+            return Err(Lack::needs([product.key.under("tins")]));
         }
         let (tins, rows): (Vec<Tin>, Vec<_>) = list.into_iter().unzip();
         let set = |litres: f64| {
@@ -202,12 +202,7 @@ impl<'s> Bought<'s> {
                 ]),
             ));
         }
-        let any = self
-            .rows
-            .first()
-            .ok_or(Lack::Needs(Vec::new()))?
-            .price
-            .ask()?;
+        let any = self.rows.first().ok_or(Lack::needs([]))?.price.ask()?;
         let money = sum.unwrap_or(Money::zero(any.currency()));
         reckoned(cost_id(product), MoneyExpr::Sum(parts), money)
     }
@@ -296,7 +291,7 @@ fn sum_of(symbol: &'static str, parts: Vec<(bool, Rc<str>, Money)>) -> MoneyFind
         });
     }
     let Some(sum) = sum else {
-        return Err(Lack::Needs(Vec::new()));
+        return Err(Lack::needs([]));
     };
     let formula = parts
         .into_iter()
@@ -307,7 +302,7 @@ fn sum_of(symbol: &'static str, parts: Vec<(bool, Rc<str>, Money)>) -> MoneyFind
 /// Tins in all, doing it ourselves, and what that saves beside the quote.
 fn show_money(sheet: &PaintSheet, costs: Vec<(&PaintProduct, MoneyFinding)>, found: &mut Found) {
     let tins = if costs.is_empty() {
-        Err(Lack::Needs(vec![sheet.key.under("products")]))
+        Err(Lack::needs([sheet.key.under("products")]))
     } else {
         let each = costs
             .into_iter()

@@ -39,7 +39,7 @@ pub(super) fn densities(sheet: &PaintSheet, found: &mut Found) -> Vec<(Rc<str>, 
 /// What a part's litre weighs.
 fn density_of(sheet: &PaintSheet, shop: &Shop, part: &PaintPart) -> Result<Density, Lack> {
     let product =
-        product_of(sheet, part).ok_or_else(|| Lack::Needs(vec![part.product.key().clone()]))?;
+        product_of(sheet, part).ok_or_else(|| Lack::needs([part.product.key().clone()]))?;
     let filled = shop.densities.iter().find(|(id, _)| **id == *product.id());
     filled.map_or_else(
         || product.density.ask().cloned(),

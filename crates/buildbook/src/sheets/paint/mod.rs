@@ -78,7 +78,7 @@ pub fn findings(read: &Read<PaintSheet>, vehicle: &Rc<VehicleFindings>) -> Paint
     found.headline(
         "paint/litres",
         Kind::Volume,
-        &Err::<Volume, _>(Lack::Needs(Vec::new())),
+        &Err::<Volume, _>(Lack::needs([])),
     );
     let areas = Areas::of(&sheet, &vehicle.sheet, &mut found);
     let shop = Shop::of(&sheet, &mut found);

@@ -87,7 +87,7 @@ fn an_empty_sheet_asks_for_the_body() {
         .to_vec();
     assert_eq!(
         found.paint.found.result("paint/litres"),
-        Some(&Err(Lack::Needs(needs)))
+        Some(&Err(Lack::needs(needs)))
     );
     assert_eq!(found.paint.found.state(), State::Empty);
 }
@@ -248,7 +248,7 @@ fn a_panel_of_an_unknown_shape_leaves_the_others_alone() {
     let needs = vec!["paint/panels/3/rise".into(), "paint/panels/3/length".into()];
     assert_eq!(
         found.paint.found.result("paint/area"),
-        Some(&Err(Lack::Needs(needs)))
+        Some(&Err(Lack::needs(needs)))
     );
 }
 

@@ -77,8 +77,8 @@ pub(super) fn load_on(
     }
     let Some(axle) = Axle::of(entry) else {
         return Err(match entry.place.ask() {
-            Err(lack @ Lack::Entry(_)) => lack,
-            _ => Lack::Needs(vec![entry.load.key().clone()]),
+            Err(lack) if lack.is_entry() => lack,
+            _ => Lack::needs([entry.load.key().clone()]),
         });
     };
     let (load, unsprung, share) = (

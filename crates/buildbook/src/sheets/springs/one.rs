@@ -104,8 +104,8 @@ impl Spring {
             allowed,
             allowed_bump,
             friction,
-            beam: Err(Lack::Needs(Vec::new())),
-            stand: Err(Lack::Needs(Vec::new())),
+            beam: Err(Lack::needs([])),
+            stand: Err(Lack::needs([])),
             plan: None,
         };
         spring.beam = spring.beam_under(&spring.built);
@@ -175,7 +175,7 @@ impl Spring {
         if !measured.is_blank() {
             return measured.ask().cloned();
         }
-        let needs = || Lack::Needs(vec![measured.key().clone()]);
+        let needs = || Lack::needs([measured.key().clone()]);
         let built = built.as_ref().map_err(|_| needs())?;
         let curve = built.pack.common_curvature().ok_or_else(needs)?;
         let camber = trade::camber_of_curve(&built.pack, &curve);
@@ -330,7 +330,7 @@ fn press(entry: &SpringEntry) -> Result<PressTest, Lack> {
         });
     }
     if points.is_empty() {
-        return Err(Lack::Needs(vec![entry.key.under("points")]));
+        return Err(Lack::needs([entry.key.under("points")]));
     }
     Ok(trade::press_test(&points)?)
 }

@@ -123,7 +123,7 @@ pub(super) fn built(entry: &SpringEntry) -> Result<Built, Lack> {
         return Err(lack);
     }
     // Rebound leaves lie on the main leaf, and all others under it.
-    entered.sort_by_key(|leaf| match leaf.kind {
+    measure::sort_by_key(&mut entered, |leaf| match leaf.kind {
         LeafKind::Rebound => 0,
         LeafKind::Main => 1,
         _ => 2,

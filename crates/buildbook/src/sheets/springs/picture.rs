@@ -77,7 +77,7 @@ impl Spring {
                 points.push((stand.travel.value() + clearance.value(), bump.value()));
             }
         }
-        points.sort_by(|one, other| one.0.total_cmp(&other.0));
+        measure::sort_by(&mut points, |one, other| one.0.total_cmp(&other.0));
         points
     }
 

@@ -37,7 +37,7 @@ pub(super) fn planned(spring: &Spring) -> Option<Plan> {
     // The beam of the leaves that are left is asked for only where heights rest on it.
     let beam = match spring.rate_by {
         RateBy::Beam => spring.beam_under(&built),
-        RateBy::Press | RateBy::Handbook => Err(Lack::Needs(Vec::new())),
+        RateBy::Press | RateBy::Handbook => Err(Lack::needs([])),
     };
     let block = if entry.plan_block.is_blank() {
         entry.block.ask().cloned()

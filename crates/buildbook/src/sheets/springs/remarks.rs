@@ -41,8 +41,10 @@ pub(super) fn remark(springs: &[Spring], found: &mut Found) {
 
 /// Leaves that cannot exist: said at the leaf.
 fn refusals(spring: &Spring, found: &mut Found) {
-    let Err(Lack::Refused(error)) = &spring.built else {
-        if let Err(Lack::Refused(TradeError::HelperWithoutGap { .. })) = &spring.line {
+    let refusal = spring.built.as_ref().err().and_then(Lack::refusal);
+    let Some(error) = refusal else {
+        let line = spring.line.as_ref().err().and_then(Lack::refusal);
+        if let Some(TradeError::HelperWithoutGap { .. }) = line {
             let helper = helper_key(spring);
             found.remark(Remark::new(Rank::Warning, "helper_without_gap").at(helper));
         }
@@ -197,9 +199,8 @@ fn stance(spring: &Spring, found: &mut Found) {
             found.remark(remark.at(key("leaves")).with(touch));
         }
     }
-    if let Some(Err(Lack::Refused(TradeError::ShackleCannotReach { .. }))) =
-        found.result(&joined(&["springs/shackle_loaded", row]))
-    {
+    let shackle = found.refusal(&joined(&["springs/shackle_loaded", row]));
+    if let Some(TradeError::ShackleCannotReach { .. }) = shackle {
         let remark = Remark::new(Rank::Warning, "shackle_cannot_reach");
         found.remark(remark.at(key("pins_apart")));
     }

@@ -50,7 +50,7 @@ impl Spring {
         found.show(id("stiffening", row), Kind::Ratio, &self.stiffening);
         found.show(id("dead", row), Kind::Length, &pack::dead_of(&self.entry));
         let helper = self.line.clone().and_then(|line| {
-            let none = || Lack::Needs(vec![self.entry.leaves_key()]);
+            let none = || Lack::needs([self.entry.leaves_key()]);
             line.helper.ok_or_else(none)
         });
         if self.pack().is_ok_and(|pack| pack.helper().is_some()) {
@@ -81,7 +81,7 @@ impl Spring {
             &rate.map_err(Clone::clone),
         );
         let friction = press.and_then(|test| {
-            let lack = || Lack::Needs(vec![self.entry.key.under("points")]);
+            let lack = || Lack::needs([self.entry.key.under("points")]);
             test.friction.zip(test.friction_share).ok_or_else(lack)
         });
         let force = friction.as_ref().map(|(force, _)| force.clone());

@@ -22,7 +22,7 @@ pub(super) fn findings(
     let tightened = joint.as_ref().filter(|_| computed).map(|joint| {
         if purpose(entry) != trade::Purpose::Other {
             // Whatever else is missing: nothing that is entered would make it right to compute this one.
-            return Err(Lack::Refused(TradeError::MakersFigureOnly));
+            return Err(Lack::refused(TradeError::MakersFigureOnly));
         }
         joint
             .clone()
@@ -97,7 +97,7 @@ fn printed(entry: &JointEntry, found: &mut Found) -> Result<Torque, Lack> {
         found
             .errors
             .push((key.clone(), BookError::Trade(TradeError::UpsideDown)));
-        return Err(Lack::Entry(key));
+        return Err(Lack::entry(key));
     }
     Ok(((low + high) / 2.0).called("M").of_kind(Kind::Torque))
 }
@@ -115,14 +115,14 @@ fn purpose(entry: &JointEntry) -> trade::Purpose {
 fn joint(entry: &JointEntry, found: &mut Found) -> Result<trade::Joint, Lack> {
     let mut unknown = |key: &Key, why| {
         found.errors.push((key.clone(), BookError::Trade(why)));
-        Lack::Entry(key.clone())
+        Lack::entry(key.clone())
     };
     let size = entry.thread.value().map(|name| {
         trade::size(name).ok_or_else(|| unknown(entry.thread.key(), TradeError::UnknownThread))
     });
     let size = size.transpose()?;
     let (_, grade_name) = (entry.thread.ask(), entry.grade.ask()).all()?;
-    let size = size.ok_or_else(|| Lack::Entry(entry.thread.key().clone()))?;
+    let size = size.ok_or_else(|| Lack::entry(entry.thread.key().clone()))?;
     let thread = size.thread();
     let grade = trade::grade(grade_name, &thread.major)
         .ok_or_else(|| unknown(entry.grade.key(), TradeError::UnknownGrade))?;
@@ -154,7 +154,7 @@ fn joint(entry: &JointEntry, found: &mut Found) -> Result<trade::Joint, Lack> {
 /// What the head bears on: as measured, else the usual face of a flange or a hexagon, and a hole a tenth wider than the thread.
 fn head(entry: &JointEntry, size: &trade::ThreadSize, major: &Length) -> Result<trade::Head, Lack> {
     if entry.bearing.is_bad() || entry.hole.is_bad() {
-        return Err(Lack::Entry(
+        return Err(Lack::entry(
             if entry.bearing.is_bad() {
                 &entry.bearing
             } else {
@@ -170,7 +170,7 @@ fn head(entry: &JointEntry, size: &trade::ThreadSize, major: &Length) -> Result<
         (None, _) if flanged => trade::flange_face(major),
         // The washer face is a little less than the width across flats (ISO 4014: about 0.95 of it).
         (None, Some(flats)) => Length::of(0.95 * flats, &unit::MILLIMETRE),
-        (None, None) => return Err(Lack::Needs(vec![entry.bearing.key().clone()])),
+        (None, None) => return Err(Lack::needs([entry.bearing.key().clone()])),
     };
     let hole = entry.hole.value().cloned().unwrap_or_else(|| major * 1.1);
     Ok(trade::Head { bearing, hole })
@@ -221,7 +221,7 @@ fn engagement(entry: &JointEntry, found: &mut Found) {
     };
     let size = entry.thread.ask().and_then(|name| {
         // Of a thread that nobody knows it is told where the figure is computed.
-        trade::size(name).ok_or_else(|| Lack::Entry(entry.thread.key().clone()))
+        trade::size(name).ok_or_else(|| Lack::entry(entry.thread.key().clone()))
     });
     let least = size.map(|size| trade::least_engagement(&size.thread().major, female));
     let id = format!("torque/engagement/{}", entry.id());
@@ -253,7 +253,7 @@ fn remark(
 ) {
     let named = |remark| named(entry, remark);
     match tightened {
-        Some(Err(Lack::Refused(TradeError::MakersFigureOnly))) => {
+        Some(Err(lack)) if lack.refusal() == Some(&TradeError::MakersFigureOnly) => {
             found.remark(named(
                 Remark::new(Rank::Danger, "makers_figure_only").at(entry.figure.key().clone()),
             ));

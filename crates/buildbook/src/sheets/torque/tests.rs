@@ -69,7 +69,7 @@ fn nothing_is_computed_for_steering_brakes_and_wheels() {
         ]);
         assert_eq!(
             found.found.result("torque/figure/1"),
-            Some(&Err(Lack::Refused(TradeError::MakersFigureOnly)))
+            Some(&Err(Lack::refused(TradeError::MakersFigureOnly)))
         );
         assert!(facts(&found).contains(&"makers_figure_only"));
         assert_eq!(found.found.state(), State::Warning);
@@ -105,7 +105,7 @@ fn an_unknown_class_points_at_its_entry_and_other_joints_stay() {
     );
     assert_eq!(
         found.found.result("torque/figure/1"),
-        Some(&Err(Lack::Entry("torque/joints/1/grade".into())))
+        Some(&Err(Lack::entry("torque/joints/1/grade".into())))
     );
     assert!((newton_metres(&found, "torque/figure/2") - 45.0).abs() < 1e-9);
 }
@@ -118,7 +118,7 @@ fn an_extension_lowers_the_setting_and_asks_for_the_wrench() {
     ];
     assert_eq!(
         found(&entries).found.result("torque/setting/1"),
-        Some(&Err(Lack::Needs(vec!["torque/wrench_length".into()])))
+        Some(&Err(Lack::needs(["torque/wrench_length".into()])))
     );
     let found = found(&[
         entries[0],

@@ -73,7 +73,7 @@ impl Wrench<'_> {
     fn setting(&self, entry: &JointEntry, torque: &Result<Torque, Lack>) -> Result<Torque, Lack> {
         let mut setting = torque.clone()?;
         if entry.prevailing.is_bad() {
-            return Err(Lack::Entry(entry.prevailing.key().clone()));
+            return Err(Lack::entry(entry.prevailing.key().clone()));
         }
         if let Some(prevailing) = entry.prevailing.value() {
             setting = trade::with_prevailing(&setting, prevailing);
@@ -132,7 +132,7 @@ pub(super) fn judge(
     };
     let error = match wrench.error.ask() {
         Ok(certified) => Ok(Some(certified)),
-        Err(Lack::Needs(_)) => Ok(None),
+        Err(lack) if lack.is_blank() => Ok(None),
         Err(lack) => Err(lack),
     };
     found.show(

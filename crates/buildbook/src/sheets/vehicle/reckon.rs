@@ -38,14 +38,14 @@ impl AxleLoads {
         // A weighed axle wins over a reckoned one.
         let front_laden = match sheet.front_laden.ask() {
             Ok(weighed) => Ok(weighed.clone()),
-            Err(Lack::Entry(key)) => Err(Lack::Entry(key)),
+            Err(lack) if lack.is_entry() => Err(lack),
             Err(_) => (front_unladen.clone(), on_front.clone())
                 .all()
                 .map(|(empty, (_, load))| (empty + load).called("m_fl")),
         };
         let rear_laden = match sheet.rear_laden.ask() {
             Ok(weighed) => Ok(weighed.clone()),
-            Err(Lack::Entry(key)) => Err(Lack::Entry(key)),
+            Err(lack) if lack.is_entry() => Err(lack),
             Err(_) => (rear_unladen.clone(), on_front)
                 .all()
                 .map(|(empty, (load, front))| (empty + load - front).called("m_rl")),
@@ -155,7 +155,7 @@ fn load_room(sheet: &VehicleSheet, loads: &AxleLoads) -> Result<Mass, Lack> {
         let ask = (sheet.gross_limit.ask(), place).all();
         return Err(ask
             .err()
-            .unwrap_or_else(|| Lack::Needs(vec![sheet.gross_limit.key().clone()])));
+            .unwrap_or_else(|| Lack::needs([sheet.gross_limit.key().clone()])));
     }
     Ok(Mass::least_of(&limits).called("m_room"))
 }

@@ -53,7 +53,7 @@ impl Wheel {
             Designation::read(text).map_err(|fault| {
                 let fault = TradeError::from(fault);
                 found.errors.push((typed.key().clone(), fault.into()));
-                Lack::Entry(typed.key().clone())
+                Lack::entry(typed.key().clone())
             })
         });
         let size = tyre.as_ref().map(tyre_diameter);

@@ -139,7 +139,7 @@ fn is_letter_size(word: &str, tokens: &[Token]) -> bool {
 }
 
 fn tokens(text: &str) -> Result<Vec<Token>, TyreFault> {
-    let characters: Vec<char> = text.chars().flat_map(char::to_uppercase).collect();
+    let characters: Vec<char> = text.to_ascii_uppercase().chars().collect();
     let mut found = Vec::new();
     let mut at = 0;
     while let Some(&c) = characters.get(at) {
@@ -154,7 +154,7 @@ fn tokens(text: &str) -> Result<Vec<Token>, TyreFault> {
                 }
                 let digits: String = characters[here..at].iter().collect();
                 let digits = digits.replace(',', ".");
-                let number = digits.parse().map_err(|_| TyreFault::Unread { at: here })?;
+                let number = measure::float(&digits).ok_or(TyreFault::Unread { at: here })?;
                 found.push(Token::Number(number, digits.contains('.')));
                 continue;
             }

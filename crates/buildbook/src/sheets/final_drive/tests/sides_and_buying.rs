@@ -150,8 +150,8 @@ fn shims_are_bought_where_those_to_hand_do_not_come_near_and_have_a_price() {
         ("shims/3/count", "1"),
     ]);
     assert!(matches!(
-        found(&entries).pack,
-        Err(Lack::Refused(TradeError::NoPack { .. }))
+        found(&entries).pack.as_ref().err().and_then(Lack::refusal),
+        Some(TradeError::NoPack { .. })
     ));
     // 0.68 is 0.50 + 0.10 + 0.08: the first has to be bought.
     entries.extend([("shim_name", "Shim"), ("shim_price", "1.20")]);

@@ -46,13 +46,9 @@ macro_rules! sheet {
 
             fn read_at(reader: &mut $crate::Reader<'_>, at: $crate::Key) -> Self {
                 let mut items = Self::SPEC.items.iter();
-                let mut next = || items.next().expect("the table holds every field of the struct");
                 let above = reader.enter(&at);
                 let row = Self {
-                    $($field: {
-                        let item = next();
-                        <$ty as $crate::Part>::read(reader, &at, item)
-                    },)*
+                    $($field: <$ty as $crate::Part>::next(reader, &at, &mut items),)*
                     key: at,
                 };
                 reader.leave(above);

@@ -21,8 +21,16 @@ pub const RANK: &str = "rank";
 /// assert_eq!(key.field(), "ratio");
 /// assert_eq!(key.row().unwrap().as_str(), "gearing/gears/2");
 /// ```
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Key(Rc<str>);
+
+impl Clone for Key {
+    // On the pages, one call each is smaller than the counting at every place.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    fn clone(&self) -> Self {
+        Self(Rc::clone(&self.0))
+    }
+}
 
 impl Key {
     /// A path that comes from outside (a file, a link): refused unless it has two or more parts, none of them empty.

@@ -281,6 +281,23 @@ pub trait Part: Sized {
     const PRESET: &'static [&'static str] = &[];
     /// Reads it where it stands below the sheet or row.
     fn read(reader: &mut Reader<'_>, above: &Key, item: &'static Item) -> Self;
+
+    /// Reads it where the next item of the table says: on the pages, one call for each of the many fields.
+    ///
+    /// # Panics
+    /// When the table holds fewer items than the struct, which its declaration makes impossible.
+    #[doc(hidden)]
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    fn next(
+        reader: &mut Reader<'_>,
+        above: &Key,
+        items: &mut std::slice::Iter<'static, Item>,
+    ) -> Self {
+        let item = items
+            .next()
+            .expect("the table holds every field of the struct");
+        Self::read(reader, above, item)
+    }
 }
 
 impl<T: Answer> Part for Given<T> {

@@ -42,7 +42,7 @@ mod tests {
             let mut ours: Vec<(u8, usize)> = list.into_iter().zip(0..).collect();
             let mut theirs = ours.clone();
             sort_by(&mut ours, |one, other| other.0.cmp(&one.0));
-            theirs.sort_by(|one, other| other.0.cmp(&one.0));
+            theirs.sort_by_key(|one| std::cmp::Reverse(one.0));
             prop_assert_eq!(&ours, &theirs);
             sort_by_key(&mut ours, |one| one.0);
             theirs.sort_by_key(|one| one.0);

@@ -27,6 +27,7 @@
 //! }
 //! ```
 //!
+//! - `Group` with `folds` closes to one line that shows its own result; a call to an entry in it opens it, and on paper it stands open.
 //! - `SheetPage` brings the band, the row of other answers, the remarks, the keypad, working and work back.
 //! - `EntryList` makes its rows from the sheet's declaration, nested lists too. `found` is the result that a row's
 //!   heading shows; the row's id is put after it. Rows of one or two numbers stand on one line. A field called `name`

@@ -56,9 +56,9 @@ pub const STRIKE_SAID: Phrase = same(
 pub const RESIDUALS_SAID: Phrase =
     same("What each reading is longer (+) or shorter than the place found from all of them.");
 /// A datum and how far it is to the next, in the heading of what is folded.
-pub const DATUMS_ARE: Phrase = same("Datums: {0}, A to B {1}");
+pub const DATUMS_ARE: Phrase = same("{0}, A to B {1}");
 /// How many features, and how many have their place.
-pub const FEATURES_ARE: Phrase = same("Features: {0}, placed: {1}");
+pub const FEATURES_ARE: Phrase = same("{0} in all, {1} placed");
 /// How far the new side's datums are apart.
 pub const NEW_DATUMS: Phrase = same("A′ to B′ {0}");
 /// How many things are there, and how many edges.
@@ -68,9 +68,9 @@ pub const METAL_IS: Phrase = same("{0} thick");
 /// How many readings agree.
 pub const AGREE_ARE: Phrase = same("{0} of {1} agree");
 /// How many steps.
-pub const STEPS_ARE: Phrase = same("Steps: {0}");
+pub const STEPS_ARE: Phrase = same("{0} in all");
 /// How many old holes, and how much sheet metal they take.
-pub const OLD_ARE: Phrase = same("Holes: {0}, {1}");
+pub const OLD_ARE: Phrase = same("{0} in all, {1}");
 /// The heading of readings besides those from the datums.
 pub const MORE_READINGS: Phrase = same("More");
 /// Beside an edge that was not named.

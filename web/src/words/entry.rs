@@ -75,7 +75,7 @@ fn limit(value: f64, symbol: &str, manner: &Manner) -> String {
 
 fn part(why: &EntryProblem, manner: &Manner) -> Vec<String> {
     match why {
-        EntryProblem::Character(c) => vec![format!("“{c}”")],
+        EntryProblem::Character(c) => vec![format!("“{}”", seen(*c))],
         EntryProblem::UnknownUnit(unit) => vec![format!("“{unit}”")],
         EntryProblem::WrongUnit(unit) => vec![format!("“{}”", unit.symbol)],
         EntryProblem::TooSmall { lowest, unit } => vec![limit(*lowest, unit.symbol, manner)],
@@ -96,6 +96,17 @@ fn ending_in(example: &String, said: String, at: Range<usize>, tongue: Tongue) -
     }
 }
 
+/// A character as it can be told: one that is not seen, or that turns what follows it round, by its number in Unicode.
+fn seen(c: char) -> String {
+    let unseen = c.is_control()
+        || matches!(c, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}' | '\u{feff}');
+    if unseen {
+        format!("U+{:04X}", u32::from(c))
+    } else {
+        c.to_string()
+    }
+}
+
 fn of_number(error: &EntryError, manner: &Manner, tongue: Tongue) -> Fault {
     let said = filled(tongue.say(problem(&error.why)), &part(&error.why, manner));
     ending_in(&error.example, said, error.at.clone(), tongue)
@@ -107,10 +118,9 @@ fn money_problem(why: &MoneyFault, tongue: Tongue) -> String {
     match why {
         MoneyFault::Empty => said(same("Nothing was entered.")),
         MoneyFault::NoDigits => said(same("A number is expected here.")),
-        MoneyFault::Unexpected(c) | MoneyFault::Twice(c) => filled(
-            tongue.say(same("“{0}” has no meaning here.")),
-            &[c.to_string()],
-        ),
+        MoneyFault::Unexpected(c) | MoneyFault::Twice(c) => {
+            filled(tongue.say(same("“{0}” has no meaning here.")), &[seen(*c)])
+        }
         MoneyFault::Thousands => said(same("The marks do not part the amount into thousands.")),
         MoneyFault::UnknownCurrency => said(same(
             "This is no currency known here; its three letters are, such as EUR.",

@@ -58,6 +58,14 @@ async fn a_text_without_end_is_told_and_widens_nothing(machine: &Machine) -> Out
             wrong.push("what was pasted was changed".into());
         }
     }
+    // A mark that turns what follows it round is told by its number, and turns nothing.
+    pasted(&journey, field, "12\u{202e}5").await?;
+    journey
+        .until("the character is named", async || {
+            let said = journey.text(".row-note.error p").await;
+            Ok(said.is_ok_and(|said| said.contains("U+202E")))
+        })
+        .await?;
     journey.enter("vehicle/wheelbase", "3185").await?;
     journey.wait_gone(".row-note.error").await?;
     journey.console_is_quiet().await?;

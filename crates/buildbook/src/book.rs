@@ -323,7 +323,7 @@ pub(crate) fn row_ids<'b>(
 /// A row's place among its neighbours: as it is written, else as its id says.
 fn rank(id: &str, written: Option<&Entry>) -> f64 {
     written
-        .and_then(|entry| measure::float(entry.text.trim()))
+        .and_then(|entry| entry.text.trim().parse::<f64>().ok())
         .filter(|rank| rank.is_finite())
         .or_else(|| id.parse::<u32>().ok().map(f64::from))
         .unwrap_or(f64::MAX)

@@ -224,7 +224,7 @@ fn within_limits(value: Decimal, asking: &Asking<'_>) -> Result<(), BookError> {
         return Ok(());
     };
     // Only compared, never reckoned with: a float is fine enough for that.
-    let value: f64 = measure::float(&value.to_string()).unwrap_or(f64::NAN);
+    let value: f64 = value.to_string().parse().unwrap_or(f64::NAN);
     if (lowest..=highest).contains(&value) {
         Ok(())
     } else {

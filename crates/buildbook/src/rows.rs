@@ -136,7 +136,7 @@ impl Book {
         };
         // Ranks are written to six decimals; a place that they cannot tell apart means that the list is numbered anew.
         let written = format!("{}", (rank * 1e6).round() / 1e6);
-        let rank = measure::float(&written).unwrap_or(rank);
+        let rank: f64 = written.parse().unwrap_or(rank);
         if before.is_none_or(|before| before < rank)
             && after.is_none_or(|after| rank < after)
             && rank.abs() < 1e9

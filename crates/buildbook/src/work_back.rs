@@ -281,7 +281,7 @@ fn significant(value: f64, digits: usize) -> String {
     if value == 0.0 || !value.is_finite() {
         return "0".to_owned();
     }
-    let rounded = measure::float(&format!("{value:.*e}", digits - 1)).unwrap_or(value);
+    let rounded: f64 = format!("{value:.*e}", digits - 1).parse().unwrap_or(value);
     format!("{rounded}")
 }
 

@@ -34,7 +34,7 @@ pub static SEND: Plate = Plate {
 
 /// A decimal as a place on the paper: a float is fine enough for that.
 fn float(value: Decimal) -> f64 {
-    measure::float(&value.to_string()).unwrap_or(0.0)
+    value.to_string().parse().unwrap_or(0.0)
 }
 
 fn known(finding: Option<&MoneyFinding>) -> Option<Money> {

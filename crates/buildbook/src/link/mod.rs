@@ -121,7 +121,7 @@ pub fn link_of_sheet(book: &Book, sheet: &str, findings: &Findings) -> String {
 }
 
 fn rounded(value: f64, digits: usize) -> f64 {
-    measure::float(&format!("{value:.*e}", digits - 1)).unwrap_or(value)
+    format!("{value:.*e}", digits - 1).parse().unwrap_or(value)
 }
 
 fn link(sent: &Received) -> String {

@@ -115,7 +115,9 @@ impl Columns<'_> {
     fn headline(&mut self) -> Result<Headline, BookError> {
         let id = self.text()?.into();
         let mut value = || {
-            measure::float(&self.text()?)
+            self.text()?
+                .parse::<f64>()
+                .ok()
                 .filter(|value| value.is_finite())
                 .ok_or(DAMAGED)
         };

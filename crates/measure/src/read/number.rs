@@ -285,7 +285,7 @@ impl Figures {
         if let Some(exponent) = self.exponent {
             plain.push_str(&format!("e{exponent}"));
         }
-        crate::float(&plain).unwrap_or(f64::INFINITY)
+        plain.parse().unwrap_or(f64::INFINITY)
     }
 
     /// Whether the marks before `end` part whole thousands.

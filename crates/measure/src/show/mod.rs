@@ -98,8 +98,9 @@ pub fn show_in(figure: &Figure, unit: &'static Unit, manner: &Manner) -> Shown {
     let coarse = figure.kind().read_to_a_thousandth();
     let most = if coarse { 5 } else { digits::MOST_FIGURES };
     let whole = digits::rounded(value, digits::place_of_figures(value, most));
-    let ends =
-        crate::float(&whole).is_some_and(|whole| (whole - value).abs() <= 1e-11 * value.abs());
+    let ends = whole
+        .parse()
+        .is_ok_and(|whole: f64| (whole - value).abs() <= 1e-11 * value.abs());
     let place = if coarse {
         digits::place_of_a_thousandth(value)
     } else {
@@ -108,7 +109,7 @@ pub fn show_in(figure: &Figure, unit: &'static Unit, manner: &Manner) -> Shown {
     let kept = if ends {
         None
     } else {
-        crate::float(&digits::rounded(value, place))
+        digits::rounded(value, place).parse().ok()
     };
     show_exact(
         kept.map_or(figure.value(), |cut| unit.to_si(cut)),

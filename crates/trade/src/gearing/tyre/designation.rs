@@ -154,7 +154,7 @@ fn tokens(text: &str) -> Result<Vec<Token>, TyreFault> {
                 }
                 let digits: String = characters[here..at].iter().collect();
                 let digits = digits.replace(',', ".");
-                let number = measure::float(&digits).ok_or(TyreFault::Unread { at: here })?;
+                let number = digits.parse().map_err(|_| TyreFault::Unread { at: here })?;
                 found.push(Token::Number(number, digits.contains('.')));
                 continue;
             }

@@ -16,6 +16,8 @@ fn evaluation(c: &mut Criterion) {
         ("a leaf", "springs/springs/1/leaves/1/thickness", "6.1"),
         ("a panel", "paint/panels/1/length", "1690"),
         ("a name", "paint/name", "x"),
+        ("a reading", "marking/features/1/a", "412"),
+        ("the vehicle's name", "vehicle/name", "x"),
     ] {
         let edit: Edit = book.setting(key, Some(text.into()));
         let after = book.with(&edit);

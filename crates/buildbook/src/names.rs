@@ -38,7 +38,7 @@ impl Names {
     }
 
     fn make_room(&mut self) {
-        self.slots = vec![0; (4 * self.all.len()).max(64).next_power_of_two()];
+        self.slots = vec![0; (4 * self.all.len()).max(256).next_power_of_two()];
         for place in 0..self.all.len() {
             let slot = self.slot(&self.all[place]);
             self.slots[slot] = place as u32 + 1;

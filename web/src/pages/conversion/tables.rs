@@ -55,7 +55,7 @@ fn Panel(props: &PanelProps) -> Html {
     html! {
         <section class="panel" aria-labelledby={props.id.clone()}>
             <div class="panel-head"><h2 class="ruled" id={props.id.clone()}>{ &props.title }</h2></div>
-            <div class="table-hold" tabindex="0" role="region" aria-label={props.title.clone()}>
+            <div class="table-hold" tabindex="0" role="group" aria-label={props.title.clone()}>
                 <table class={props.class}><thead><tr>{ head.collect::<Html>() }</tr></thead><tbody>{ props.rows.clone() }</tbody></table>
             </div>
             { props.after.clone() }

@@ -24,7 +24,7 @@ fn table(
     panel(
         below,
         html! {
-            <div class="table-hold" tabindex="0" role="region" aria-label={words::group(id, tongue)}>
+            <div class="table-hold" tabindex="0" role="group" aria-label={words::group(id, tongue)}>
                 <table class="table" data-table={id}><thead><tr>{ columns.collect::<Html>() }</tr></thead><tbody>{ rows }</tbody></table>
             </div>
         },

@@ -75,7 +75,7 @@ pub fn Strike() -> Html {
     panel(
         tongue.say(said::STRIKE_SAID),
         html! {
-            <div class="table-hold" tabindex="0" role="region" aria-label={title}>
+            <div class="table-hold" tabindex="0" role="group" aria-label={title}>
                 <table class="table">
                     <thead><tr><th scope="col">{ tongue.say(said::FEATURE) }</th>{ heads.collect::<Html>() }</tr></thead>
                     <tbody>{ body.collect::<Html>() }</tbody>

@@ -418,11 +418,35 @@ const SHIM_BUYS: &[&str] = &[
     "shim_name",
 ];
 
+/// What decides on no tin: the timetable, the air, the solvent, the paint shop's price.
+const NOT_FOR_TINS: &[&str] = &[
+    "wait",
+    "earliest_over",
+    "latest_over",
+    "film_least",
+    "film_most",
+    "solvent",
+    "water",
+    "stock",
+    "isocyanate",
+    "humidity",
+    "metal",
+    "cut_out",
+    "gun_air",
+    "receiver",
+    "swept",
+    "free_air",
+    "quote",
+    "sundries",
+    "hours",
+    "hour_rate",
+];
+
 /// Whether a sheet reads this entry of another one. Costs read a joint, and the shims, only where something of them has a price.
 #[must_use]
 pub fn reads_entry(sheet: &str, other: &str, entries: &Entries, key: &Key) -> bool {
     let Some(fields) = reads_only(sheet, other) else {
-        return true;
+        return (sheet, other) != ("costs", "paint") || !NOT_FOR_TINS.contains(&key.field());
     };
     let priced = |price: Key| entries.contains_key(&price);
     match (sheet, other, key.row()) {

@@ -67,7 +67,7 @@
 //! assert_eq!(found.state(), State::Warning); // an entry that cannot be read
 //! ```
 //!
-//! Then the sheet is named in `sheets/mod.rs` (its table of fields) and in `evaluate.rs` (what it reads and who reads it).
+//! Then the sheet is named in `sheets/mod.rs` (its table of fields) in `evaluate.rs` (who reads it) and in `reads.rs` (what it reads).
 
 mod book;
 mod calendar;
@@ -92,6 +92,7 @@ mod names;
 mod purchase;
 mod qr;
 mod reader;
+mod reads;
 mod rows;
 mod saved;
 pub mod sheets;
@@ -109,7 +110,7 @@ pub use date::Date;
 pub use edit::{Change, Edit, Log};
 pub use entry::Entry;
 pub use error::BookError;
-pub use evaluate::{Findings, SHEETS, evaluate, reads, reads_entry, reads_only};
+pub use evaluate::{Findings, SHEETS, evaluate};
 pub use field::{Field, Form, Item, Spec, always_a_row, field_of, preset_rows, row_of};
 pub use finding::{
     All, Finding, Found, Lack, MoneyFinding, Rank, Remark, SheetFindings, State, Why,
@@ -123,6 +124,7 @@ pub use qr::{Qr, qr_code};
 pub use reader::{
     Answer, Asking, AtLeastOne, Part, Preset, Read, Reader, Row, Sheet, WithPresets, ask,
 };
+pub use reads::{reads, reads_entry, reads_only};
 pub use rows::Place;
 pub use saved::{FORMAT, book_of_file, file};
 pub use typing::{doubt, typed};

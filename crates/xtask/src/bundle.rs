@@ -18,8 +18,8 @@ const BARE_COUNTER: f64 = 48_600.0;
 /// What the pages should weigh at most, in bare counters.
 const AIM: f64 = 5.0;
 /// What they may weigh before a build fails: they are heavier than the aim, and must not grow on. Seven sheets weighed 15; the ten of now,
-/// with templates and the pack, weigh under 18.
-const MOST_COUNTERS: f64 = 18.4;
+/// with templates and the pack, weigh 18.
+const MOST_COUNTERS: f64 = 18.2;
 /// Only a page opened from a file reads it, and the worker does not keep it.
 const FROM_FILE: &str = "from-file.js";
 

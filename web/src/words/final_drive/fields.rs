@@ -196,7 +196,10 @@ pub(super) const HINTS: &[(&str, Phrase)] = &[
     ),
     (
         "final_drive/oil_can",
-        same("Blank, the price is for a litre. With a price it stands in Costs."),
+        pair(
+            "Blank, the price is for a litre. With a price it stands in Costs.",
+            "Blank, the price is for a liter. With a price it stands in Costs.",
+        ),
     ),
     (
         "final_drive/readings/*/reading",

@@ -240,7 +240,7 @@ pub(super) const HINTS: &[(&str, Phrase)] = &[
     (
         "conversion/foot_limit",
         same(
-            "Approval rules: 500 N in a car, 700 N in any other (UN R13, annex 4). Local rules come first.",
+            "From memory: approval allows 500 N in a car, 700 N in any other (UN R13, annex 4). Local rules come first.",
         ),
     ),
     (

@@ -111,12 +111,18 @@ pub fn hint(key: &str, tongue: Tongue) -> Option<&'static str> {
     found(words.hints, &Key::from(key).pattern()).map(|phrase| tongue.say(phrase))
 }
 
+/// The words of a choice of a field by its pattern; a choice that is a sheet is called as that is.
+fn choice_words(pattern: &str, chosen: &str) -> Option<Phrase> {
+    let choices = subject(pattern)?.choices;
+    found(choices, &format!("{pattern}={chosen}"))
+        .or_else(|| found(choices, chosen))
+        .or_else(|| subject(chosen).map(|sheet| sheet.name))
+}
+
 /// A choice of a field.
 pub fn choice(key: &str, chosen: &str, tongue: Tongue) -> String {
-    let own = format!("{}={chosen}", Key::from(key).pattern());
-    let phrase = subject(key)
-        .and_then(|words| found(words.choices, &own).or_else(|| found(words.choices, chosen)));
-    phrase.map_or_else(|| bare(chosen), |phrase| tongue.say(phrase).to_owned())
+    choice_words(&Key::from(key).pattern(), chosen)
+        .map_or_else(|| bare(chosen), |phrase| tongue.say(phrase).to_owned())
 }
 
 /// A heading within a sheet.

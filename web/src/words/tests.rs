@@ -51,10 +51,9 @@ fn every_field_and_every_choice_has_words() {
                 missing.push(pattern.clone());
             }
             if let Form::Choice(choices) = field.form {
-                let unsaid = choices.iter().filter(|choice| {
-                    found(words.choices, &format!("{pattern}={choice}")).is_none()
-                        && found(words.choices, choice).is_none()
-                });
+                let unsaid = choices
+                    .iter()
+                    .filter(|choice| choice_words(&pattern, choice).is_none());
                 missing.extend(unsaid.map(|choice| format!("{pattern}={choice}")));
             }
         }

@@ -22,6 +22,18 @@ pub use table::{CellProblem, Preview, Problem, costs_table, preview};
 /// More than any rebuild costs: a slip of the finger shows.
 const MOST: f64 = 1e10;
 
+/// The sheets that a line can have come from: those that buy.
+const PINNED: &[&str] = &[
+    "vehicle",
+    "marking",
+    "gearing",
+    "final_drive",
+    "springs",
+    "torque",
+    "paint",
+    "other",
+];
+
 /// The sheets that a question can follow.
 const FOLLOWED: &[&str] = &["nothing", "marking"];
 
@@ -113,7 +125,7 @@ sheet! {
         /// What it was when it was pinned.
         pinned_what: Given<Rc<str>> = text(),
         /// The sheet it came from when it was pinned.
-        pinned_sheet: Given<&'static str> = choice(&["vehicle", "marking", "gearing", "springs", "paint", "other"]).assumed("other"),
+        pinned_sheet: Given<&'static str> = choice(PINNED).assumed("other"),
         /// Whether the price holds the tax.
         tax_basis: Given<&'static str> = choice(&["in", "out", "none"]).assumed("in"),
         /// The rate of tax, in per cent, where it is not the usual one.

@@ -19,9 +19,7 @@ struct Row {
 fn named(group: &Belongs, tongue: Tongue) -> String {
     match group {
         Belongs::Job(job) => job.to_string(),
-        // What belongs to none of the sheets is the choice "other".
-        Belongs::Sheet(sheet) if words::subject(sheet).is_some() => words::page_name(sheet, tongue),
-        Belongs::Sheet(other) => words::choice("costs/lines/1/sheet", other, tongue),
+        Belongs::Sheet(sheet) => words::choice("costs/lines/1/sheet", sheet, tongue),
     }
 }
 

@@ -244,6 +244,12 @@ fn a_line_is_pinned_to_what_it_is_and_let_go_again_by_an_edit() {
     assert_eq!(lines_then[0].amounts, free[0].amounts);
     let again = pinned.with(&lines_then[0].following(&pinned));
     assert_eq!(again.entries().count(), 0);
+    // Whatever sheet a line comes from, what is pinned of it can be read.
+    let example = crate::example::book();
+    let before = evaluate(&example, None).costs;
+    let pin = |book: Book, line: &LineFinding| book.with(&line.pinning(&book));
+    let pinned = before.lines.iter().fold(example, pin);
+    assert_eq!(evaluate(&pinned, None).costs.found.errors, []);
 }
 
 #[test]

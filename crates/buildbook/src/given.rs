@@ -83,6 +83,17 @@ impl<T> Given<T> {
         }
     }
 
+    /// The value where there is one, which a result may do without.
+    ///
+    /// # Errors
+    /// [`Why::Entry`](crate::Why) when what stands there cannot be used.
+    pub fn ask_or_none(&self) -> Result<Option<&T>, Lack> {
+        match &self.value {
+            Value::Blank => Ok(None),
+            _ => self.ask().map(Some),
+        }
+    }
+
     /// The value where one was typed; `None` where it is merely assumed.
     #[must_use]
     pub fn typed(&self) -> Option<&T> {

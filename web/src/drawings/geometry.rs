@@ -6,6 +6,9 @@ use measure::Manner;
 /// A point on the paper: across, down, in pixels.
 pub type Point = (f64, f64);
 
+/// A phone's width: what is drawn in less has no room beside it, and the page is scrolled anyway.
+pub const NARROW: f64 = 480.0;
+
 /// Room to draw on, and how numbers and words are shown on it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Paper {

@@ -37,7 +37,7 @@ pub mod torque;
 pub mod vehicle;
 
 pub use first::first_to_measure;
-pub use geometry::{Fit, Near, Paper, Point, Span};
+pub use geometry::{Fit, NARROW, Near, Paper, Point, Span};
 pub use labels::Labels;
 pub use plot::{Axis, Plot};
 pub use qr::qr_drawing;

@@ -1,7 +1,7 @@
 //! What is painted, laid flat to one scale, and the films coat on coat beside what each should lie between.
 
 use super::parts::{Fill, Lean, Line, area, line, outline, text, text_on, text_width};
-use super::{Drawing, Paper, Plate, Point, Table};
+use super::{Drawing, NARROW, Paper, Plate, Point, Table};
 use crate::shown::{plain, written};
 use crate::state::State;
 use crate::words::{self, Phrase, filled, paint as said, row_name};
@@ -220,7 +220,6 @@ fn drawn(view: &View<'_>, at: Point, scale: f64) -> Html {
 /// How high the drawing of the views is at the least, so that each keeps some height: few stand in a row on a phone, where
 /// the page is scrolled anyway; beside the entries all of it is to be seen at once.
 pub fn least_height(state: &State, width: f64) -> f64 {
-    const NARROW: f64 = 480.0;
     const ROW: f64 = 96.0;
     let (in_a_row, most) = if width < NARROW {
         (2, f64::MAX)

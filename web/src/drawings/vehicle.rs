@@ -1,7 +1,7 @@
 //! The vehicle from the side: wheelbase, length, height, and where its weight stands.
 
 use super::parts::{Fill, Lean, Line, area, circle, dimension, line, outline, text_on, text_width};
-use super::{Drawing, Fit, Paper, Plate, Point, Span, Table};
+use super::{Drawing, Fit, NARROW, Paper, Plate, Point, Span, Table};
 use crate::shown::written;
 use crate::state::State;
 use crate::words::{self, filled, vehicle};
@@ -15,9 +15,6 @@ pub static SIDE: Plate = Plate {
     shape: 0.62,
     draw: side,
 };
-
-/// A phone's width: less than this is too narrow for text beside the vehicle.
-const NARROW: f64 = 480.0;
 
 /// The lengths that the drawing needs, in metres; what is missing is drawn in proportion and bears no dimension.
 struct Sizes {

@@ -77,7 +77,7 @@ pub use placing::{Placing, Spot};
 pub use preset_list::{PresetList, Presets};
 pub use rail::{Drawers, Notices, OfflineReady, Rail, Wiping, standing};
 pub use remarks::{Remarks, Which, rank_word, remark_said};
-pub use results::{ResultFigure, ResultRow, ResultTable};
+pub use results::{ResultFigure, ResultRow, ResultTable, column_cell, column_head};
 pub use sheet_page::SheetPage;
 pub use work_back::WorkBackPanel;
 pub use working::WorkingPanel;

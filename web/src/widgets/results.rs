@@ -83,6 +83,18 @@ pub fn figure(written: &Written, id: &AttrValue) -> Html {
     }
 }
 
+/// The heading of a column of results, with its unit where that stands here and not in the cells.
+pub fn column_head(said: impl Into<AttrValue>, unit: Option<&'static str>) -> Html {
+    let unit = unit.map(|unit| format!(", {unit}"));
+    html! { <th scope="col">{ said.into() }{ unit }</th> }
+}
+
+/// A cell of such a column.
+pub fn column_cell(result: String, unit_above: bool) -> Html {
+    let class = classes!("num", unit_above.then_some("unit-above"));
+    html! { <td {class}><ResultFigure id={result} /></td> }
+}
+
 /// The props of [`ResultTable`].
 #[derive(Properties, PartialEq)]
 pub struct ResultTableProps {

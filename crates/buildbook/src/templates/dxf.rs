@@ -140,7 +140,7 @@ impl File {
             (40, "0"),
             (0, "ENDTAB"),
         ]);
-        file.pairs(&[(0, "TABLE"), (2, "LAYER"), (70, "8")]);
+        file.pairs(&[(0, "TABLE"), (2, "LAYER"), (70, &LAYERS.len().to_string())]);
         for (name, colour) in LAYERS {
             file.pairs(&[
                 (0, "LAYER"),

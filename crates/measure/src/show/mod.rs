@@ -69,8 +69,9 @@ impl fmt::Display for Shown {
 /// A figure in the book's manner.
 ///
 /// The ± is rounded to one figure, two where it begins with 1, and the value to the same place. An exact figure is written out where
-/// it ends; one that never ends is cut to five figures, and a torque, force, pressure, power or energy to where the cut is at most a
-/// thousandth of it: 78.6 for 78.637... The working keeps the exact one.
+/// it ends; one that never ends is cut to five figures, and one of a kind that no workshop reads so finely
+/// ([`Kind::read_to_a_thousandth`](crate::Kind::read_to_a_thousandth)) to where the cut is at most a thousandth of it: 78.6 for 78.637...
+/// The working keeps the exact one.
 ///
 /// # Example
 /// ```
@@ -92,7 +93,7 @@ pub fn show_in(figure: &Figure, unit: &'static Unit, manner: &Manner) -> Shown {
     if !figure.is_exact() {
         return shown(figure.value(), figure.plus(), figure.minus(), unit, manner);
     }
-    // A result that never ends (41/9, 70 km/h in mph) is cut to five figures; one that ends keeps what it has. What no instrument of
+    // A result that never ends (41/9) is cut to five figures; one that ends keeps what it has. What no instrument of
     // a workshop reads so finely (58 lbf·ft are 78.637... N·m) keeps five figures where it has no more, else a thousandth of it.
     let value = unit.from_si(figure.value());
     let coarse = figure.kind().read_to_a_thousandth();

@@ -51,9 +51,8 @@ impl Scene<'_> {
             beside(middle, said);
         }
         let datums = self.old.iter().copied().zip(["A", "B", "C", "D"]);
-        let from = self.marking.moved.from.as_ref();
-        let new = from.ok().filter(|_| self.marking.moved.mirrors);
-        let new = new.into_iter().flatten().chain(&self.marking.moved.others);
+        let from = self.marking.moved.from.iter().flatten();
+        let new = from.chain(&self.marking.moved.others);
         let new = new.filter(|_| self.marking.moved.mirrors);
         let new = new.map(|at| self.view.at(at.values()));
         let mut crosses = Vec::new();

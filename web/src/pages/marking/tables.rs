@@ -4,7 +4,7 @@ use crate::desk::{use_settings, use_slice, use_tongue};
 use crate::drawings::Table;
 use crate::shown::{NBSP, written};
 use crate::state::State;
-use crate::widgets::{ResultFigure, table};
+use crate::widgets::{column_cell, column_head, table};
 use crate::words::{self, Phrase, Tongue, filled, marking as said};
 use buildbook::sheets::marking::{FeatureEntry, Fixed};
 use buildbook::{Given, Key};
@@ -61,14 +61,13 @@ pub fn Strike() -> Html {
     }
     // All are lengths: the unit stands in the headings, or the table would not fit a tablet.
     let unit = settings.manner().unit(Kind::Length).symbol;
-    let heads = columns.iter().map(|at| {
-        html! { <th scope="col">{ tongue.say(COLUMNS[*at].1) }{ ", " }{ unit }</th> }
-    });
+    let heads = columns
+        .iter()
+        .map(|at| column_head(tongue.say(COLUMNS[*at].1), Some(unit)));
     let body = rows.iter().map(|(row, name)| {
-        let cells = columns.iter().map(|at| {
-            let id = AttrValue::from(format!("marking/{}/{row}", COLUMNS[*at].0));
-            html! { <td class="num unit-above"><ResultFigure {id} /></td> }
-        });
+        let cells = columns
+            .iter()
+            .map(|at| column_cell(format!("marking/{}/{row}", COLUMNS[*at].0), true));
         html! { <tr key={row.to_string()}><th scope="row">{ name }</th>{ cells.collect::<Html>() }</tr> }
     });
     let title = words::group("marking/strike", tongue);

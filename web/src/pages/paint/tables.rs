@@ -2,7 +2,7 @@
 
 use crate::desk::{use_settings, use_slice, use_tongue};
 use crate::state::State;
-use crate::widgets::{ResultFigure, ResultTable};
+use crate::widgets::{ResultFigure, ResultTable, column_cell, column_head};
 use crate::words::{self, Tongue, paint as said, row_name};
 use buildbook::Key;
 use buildbook::sheets::paint::{LayerFound, ProductFound};
@@ -102,16 +102,14 @@ pub fn LayerTable() -> Html {
     let layers = use_slice(all_named).unwrap_or_default();
     let row = |layer: &Named| {
         let cells = COLUMNS.iter().map(|(_, what, unit)| {
-            let id = format!("paint/{what}/{}", layer.place);
-            html! { <td class={classes!(unit.map(|_| "unit-above"))}><ResultFigure {id} /></td> }
+            column_cell(format!("paint/{what}/{}", layer.place), unit.is_some())
         });
         html! {
             <tr key={layer.place.to_string()}><th scope="row">{ &layer.name }</th>{ for cells }</tr>
         }
     };
     let heads = COLUMNS.iter().map(|(name, _, unit)| {
-        let unit = unit.map(|kind| format!(", {}", manner.unit(kind).symbol));
-        html! { <th scope="col" key={*name}>{ own(tongue, name) }{ unit }</th> }
+        column_head(own(tongue, name), unit.map(|kind| manner.unit(kind).symbol))
     });
     html! {
         <div class="table-hold" tabindex="0" role="group" aria-label={words::group("paint/layers", tongue)}>

@@ -3,7 +3,7 @@
 use super::SPRINGS;
 use crate::desk::{use_settings, use_slice, use_tongue};
 use crate::state::State;
-use crate::widgets::ResultFigure;
+use crate::widgets::{column_cell, column_head};
 use crate::words::{self, Phrase, frame, springs as said};
 use buildbook::Key;
 use measure::Kind;
@@ -23,7 +23,7 @@ fn has(state: &State, result: &str, spring: &str) -> bool {
 }
 
 fn cell(result: &str, row: &str) -> Html {
-    html! { <td class="num"><ResultFigure id={AttrValue::from(format!("springs/{result}/{row}"))} /></td> }
+    column_cell(format!("springs/{result}/{row}"), false)
 }
 
 fn head(cells: &[&str]) -> Html {
@@ -143,35 +143,26 @@ pub fn Stresses(props: &SpringProps) -> Html {
     };
     // The unit of a whole column stands in its heading: six columns of it would not fit a tablet.
     let unit = settings.manner().unit(Kind::Stress).symbol;
-    let names: Vec<String> = columns
-        .iter()
-        .map(|at| {
-            let (_, what, by) = COLUMNS[*at];
-            match by {
-                Some(by) => {
-                    let by = tongue.say(by).to_ascii_lowercase();
-                    format!("{}, {by}, {unit}", tongue.say(what))
-                }
-                None => tongue.say(what).to_owned(),
-            }
-        })
-        .collect();
-    let first = tongue.say(said::LEAF);
-    let names: Vec<&str> = [first]
-        .into_iter()
-        .chain(names.iter().map(String::as_str))
-        .collect();
+    let heads = columns.iter().map(|at| match COLUMNS[*at] {
+        (_, what, Some(by)) => {
+            let by = tongue.say(by).to_ascii_lowercase();
+            column_head(format!("{}, {by}", tongue.say(what)), Some(unit))
+        }
+        (_, what, None) => column_head(tongue.say(what), None),
+    });
+    let head = html! {
+        <thead><tr>{ column_head(tongue.say(said::LEAF), None) }{ for heads }</tr></thead>
+    };
     let rows = leaves.iter().map(|(leaf, name)| {
         let cells = columns.iter().map(|at| {
             let (result, _, by) = COLUMNS[*at];
-            let id = AttrValue::from(format!("springs/{result}/{spring}/{leaf}"));
-            html! { <td class={classes!("num", by.map(|_| "unit-above"))}><ResultFigure {id} /></td> }
+            column_cell(format!("springs/{result}/{spring}/{leaf}"), by.is_some())
         });
         html! { <tr key={leaf.to_string()}><th scope="row">{ name }</th>{ cells.collect::<Html>() }</tr> }
     });
     let body = html! {
         <>
-            { held(tongue.say(said::STRESSES), head(&names), rows.collect()) }
+            { held(tongue.say(said::STRESSES), head, rows.collect()) }
             <p class="muted">{ tongue.say(said::STRESS_SAID) }</p>
         </>
     };

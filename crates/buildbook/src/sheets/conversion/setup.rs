@@ -42,9 +42,7 @@ impl SetUp {
             (Err(lack), Some(stopped)) => Err(stopped.clone().and(lack.clone())),
         }
     }
-}
 
-impl SetUp {
     /// The linkage of an axle that moves on its spring: what bump steer rests on.
     ///
     /// # Errors

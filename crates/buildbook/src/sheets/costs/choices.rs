@@ -45,21 +45,17 @@ fn home(given: &Given<Money>, terms: &Terms) -> Result<Money, Lack> {
 }
 
 fn or_none(given: &Given<Decimal>) -> Result<Option<Decimal>, Lack> {
-    match given.ask() {
-        Ok(value) => Ok(Some(*value)),
-        Err(lack) if lack.is_blank() => Ok(None),
-        Err(lack) => Err(lack),
-    }
+    given.ask_or_none().map(Option::<&Decimal>::copied)
 }
 
 pub(super) fn hire(row: &CostHire, marking: &MarkingSheet, terms: &Terms) -> HireFinding {
-    let [hire_day, buy_price] = match row.follows.value() {
-        Some(&"marking") => [&marking.template_hire, &marking.template_buy],
-        _ => [&row.hire_day, &row.buy_price],
-    };
-    let days = match row.follows.value() {
-        Some(&"marking") => &marking.template_days,
-        _ => &row.days,
+    let (hire_day, buy_price, days) = match row.follows.value() {
+        Some(&"marking") => (
+            &marking.template_hire,
+            &marking.template_buy,
+            &marking.template_days,
+        ),
+        _ => (&row.hire_day, &row.buy_price, &row.days),
     };
     let answer = (
         home(hire_day, terms),

@@ -144,25 +144,16 @@ fn tax_of(
         "out" => TaxBasis::Out,
         _ => return Ok(None),
     };
-    let percent = match (optional(own)?, optional(usual)?) {
+    let percent = match (own.ask_or_none()?, usual.ask_or_none()?) {
         (Some(percent), _) | (None, Some(percent)) => *percent,
         (None, None) => return Ok(None),
     };
     Ok(Some(Tax { percent, basis }))
 }
 
-/// The value where there is one; an entry that cannot be used stops the line.
-fn optional<T>(given: &Given<T>) -> Result<Option<&T>, Lack> {
-    match given.ask() {
-        Ok(value) => Ok(Some(value)),
-        Err(lack) if lack.is_blank() => Ok(None),
-        Err(lack) => Err(lack),
-    }
-}
-
 /// An amount in the line's currency, or nothing.
 fn amount(given: &Given<MoneyReading>, own: Currency) -> Result<Money, Lack> {
-    let Some(reading) = optional(given)? else {
+    let Some(reading) = given.ask_or_none()? else {
         return Ok(Money::zero(own));
     };
     let money = reading.in_line_of(own);
@@ -210,7 +201,7 @@ fn entered(line: &CostLine, sheet: &CostsSheet, terms: &Terms) -> LineFinding {
             quantity: *line.quantity.ask()?,
             unit_price: price,
             carriage: amount(&line.carriage, own)?,
-            duty_percent: optional(&line.duty)?.copied().unwrap_or_default(),
+            duty_percent: line.duty.ask_or_none()?.copied().unwrap_or_default(),
             tax: tax_of(&line.tax_basis, &line.tax, &sheet.tax)?,
             exchange_rate: rate(&line.rate, own, terms)?,
             deposit: amount(&line.deposit, own)?,
@@ -276,7 +267,7 @@ fn priced(
             line.paid_so_far = amount(&row.paid_so_far, own)?;
             line.exchange_rate = rate(&row.rate, own, terms)?;
         } else {
-            line.tax = optional(&sheet.tax)?.map(|percent| Tax {
+            line.tax = sheet.tax.ask_or_none()?.map(|percent| Tax {
                 percent: *percent,
                 basis: TaxBasis::In,
             });

@@ -53,11 +53,7 @@ pub(super) struct Line {
 
 /// A ratio that may be left out, but must be readable where it stands.
 fn optional(given: &Given<Ratio>) -> Result<Option<Ratio>, Lack> {
-    if given.is_blank() {
-        Ok(None)
-    } else {
-        given.ask().cloned().map(Some)
-    }
+    given.ask_or_none().map(Option::<&Ratio>::cloned)
 }
 
 impl Line {

@@ -130,11 +130,7 @@ pub(super) fn judge(
     let (Ok(setting), Some(class)) = (setting, wrench.class()) else {
         return None;
     };
-    let error = match wrench.error.ask() {
-        Ok(certified) => Ok(Some(certified)),
-        Err(lack) if lack.is_blank() => Ok(None),
-        Err(lack) => Err(lack),
-    };
+    let error = wrench.error.ask_or_none();
     found.show(
         format!("torque/wrench_error/{}", entry.id()),
         Kind::Torque,

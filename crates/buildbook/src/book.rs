@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use crate::key::RANK;
-use measure::Currency;
+use measure::{Currency, Rounding};
 
 use crate::field::{Item, choice, count, list_of, text};
 use crate::{Change, Edit, Entry, Given, Key, sheet};
@@ -129,6 +129,15 @@ impl Book {
             .entry(CURRENCY_KEY)
             .and_then(|entry| Currency::of_code(entry.text.trim()));
         named.unwrap_or(Currency::GBP)
+    }
+
+    /// How a tie is rounded in all sums of money.
+    #[must_use]
+    pub fn rounding(&self) -> Rounding {
+        match self.entry("costs/rounding") {
+            Some(entry) if entry.text.trim() == "half_up" => Rounding::HalfUp,
+            _ => Rounding::HalfEven,
+        }
     }
 
     /// The entries of one sheet. The same `Rc` as long as none of them changes.

@@ -5,7 +5,9 @@ use std::rc::Rc;
 
 use measure::{Figure, difference};
 
-use crate::{Book, Change, Edit, Entries, Finding, Findings, Found, Key, evaluate, reads};
+use crate::{
+    Book, Change, Edit, Entries, Finding, Findings, Found, Key, evaluate, reads, reads_entry,
+};
 
 /// The sheet that holds the entries kept as before.
 const BEFORE: &str = "before";
@@ -26,7 +28,11 @@ impl Book {
             .into_iter()
             .chain(reads(sheet).iter().copied());
         for name in sheets {
-            for (key, entry) in self.sheet(name).iter() {
+            let of_sheet = self.sheet(name);
+            let read = of_sheet
+                .iter()
+                .filter(|(key, _)| name == sheet || reads_entry(sheet, name, &of_sheet, key));
+            for (key, entry) in read {
                 let kept = Key::from(format!("{BEFORE}/{sheet}/{key}"));
                 match edit.0.iter_mut().find(|change| change.key == kept) {
                     Some(change) => change.new = Some(entry.clone()),

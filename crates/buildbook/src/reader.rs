@@ -3,8 +3,8 @@
 use std::rc::Rc;
 
 use measure::{
-    Ask, Currency, Decimal, Dimension, Kind, Mark, Money, MoneyAsk, MoneyReading, Quantity, System,
-    Unit,
+    Ask, Currency, Decimal, Dimension, Kind, Mark, Money, MoneyAsk, MoneyReading, Quantity,
+    Rounding, System, Unit,
 };
 
 use crate::book::row_ids;
@@ -34,6 +34,8 @@ pub struct Read<S> {
     pub begun: bool,
     /// The book's currency.
     pub currency: Currency,
+    /// How the book rounds a tie.
+    pub rounding: Rounding,
 }
 
 impl Reader<'_> {
@@ -410,6 +412,7 @@ pub trait Sheet: Row {
             errors: reader.errors,
             begun: !entries.is_empty(),
             currency,
+            rounding: book.rounding(),
         }
     }
 }

@@ -7,7 +7,8 @@ use crate::book::Entries;
 #[must_use]
 pub fn reads(sheet: &str) -> &'static [&'static str] {
     match sheet {
-        "conversion" | "gearing" | "springs" | "paint" => &["vehicle"],
+        "conversion" | "gearing" | "springs" => &["vehicle"],
+        "paint" => &["vehicle", "costs"],
         "final_drive" => &["vehicle", "gearing"],
         "costs" => &[
             "vehicle",
@@ -84,6 +85,8 @@ pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
             "unsprung_rear",
         ]),
         ("paint" | "costs", "vehicle") => Some(&["length", "width", "height"]),
+        // How money is rounded is said in one place.
+        ("paint", "costs") => Some(&["rounding"]),
         // The axle that is set up reads which set was chosen.
         ("final_drive", "vehicle") => Some(&[]),
         ("final_drive", "gearing") => Some(&["rank", "name", "teeth", "chosen"]),

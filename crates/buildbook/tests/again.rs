@@ -50,7 +50,14 @@ fn a_sheet_that_keeps_its_findings_would_find_the_same_from_nothing() {
     let book = book.with(&book.setting("final_drive/shim_price", Some("4".into())));
     let before = evaluate(&book, None);
     let mut kept = 0;
-    for changed in ["vehicle", "marking", "gearing", "final_drive", "torque"] {
+    for changed in [
+        "vehicle",
+        "marking",
+        "gearing",
+        "final_drive",
+        "torque",
+        "costs",
+    ] {
         for key in keys(&book, changed) {
             let Some(entry) = otherwise(&book, &key) else {
                 continue;

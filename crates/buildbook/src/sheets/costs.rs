@@ -5,6 +5,8 @@ mod findings;
 mod lines;
 mod table;
 #[cfg(test)]
+mod table_tests;
+#[cfg(test)]
 mod tests;
 
 use std::rc::Rc;
@@ -22,7 +24,7 @@ pub use table::{CellProblem, Preview, Problem, costs_table, preview};
 /// More than any rebuild costs: a slip of the finger shows.
 const MOST: f64 = 1e10;
 
-/// The sheets that a line can have come from: those that buy.
+/// The sheets that a line can belong to: those that buy.
 const PINNED: &[&str] = &[
     "vehicle",
     "marking",
@@ -80,7 +82,7 @@ sheet! {
         /// Which way the money goes.
         kind: Given<&'static str> = choice(&["bought", "returned", "sold"]).assumed("bought"),
         /// The sheet it belongs to.
-        sheet: Given<&'static str> = choice(&["vehicle", "gearing", "springs", "paint", "other"]).assumed("other"),
+        sheet: Given<&'static str> = choice(PINNED).assumed("other"),
         /// The job it belongs to; it stands before the sheet.
         job: Given<Rc<str>> = text(),
         /// How many.

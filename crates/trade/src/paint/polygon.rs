@@ -13,7 +13,7 @@ impl Corners {
     /// Takes the corners of an outline.
     ///
     /// # Errors
-    /// [`TradeError::TooFew`] below three corners, [`TradeError::OutlineCrosses`] where two edges cross.
+    /// [`TradeError::TooFew`] below three corners, [`TradeError::OutlineCrosses`] where two edges cross or touch.
     pub fn new(corners: Vec<(Length, Length)>) -> Result<Self, TradeError> {
         if corners.len() < 3 {
             return Err(TradeError::TooFew {
@@ -63,14 +63,17 @@ impl Corners {
     }
 }
 
-/// The first two edges of an outline that cross, by their places in it; edge 0 runs from the first corner to the second.
+/// The first two edges of an outline that cross or touch, by their places in it; edge 0 runs from the first corner to the second. A
+/// corner given twice in a row is one corner.
 #[must_use]
 pub fn outline_crosses(points: &[[f64; 2]]) -> Option<(usize, usize)> {
     let edge = |i: usize| (points[i], points[(i + 1) % points.len()]);
-    for first in 0..points.len() {
-        for second in first + 2..points.len() {
-            let neighbours = first == 0 && second == points.len() - 1;
-            if !neighbours && edges_cross(edge(first), edge(second)) {
+    let mut edges: Vec<usize> = (0..points.len()).collect();
+    edges.retain(|&i| edge(i).0 != edge(i).1);
+    for (at, &first) in edges.iter().enumerate() {
+        for (ahead, &second) in edges.iter().enumerate().skip(at + 2) {
+            let neighbours = at == 0 && ahead == edges.len() - 1;
+            if !neighbours && edges_meet(edge(first), edge(second)) {
                 return Some((first, second));
             }
         }
@@ -80,12 +83,16 @@ pub fn outline_crosses(points: &[[f64; 2]]) -> Option<(usize, usize)> {
 
 type Edge = ([f64; 2], [f64; 2]);
 
-fn edges_cross((a, b): Edge, (c, d): Edge) -> bool {
+/// Whether two edges have a point in common: neither lies wholly beside the line of the other, nor beyond its ends.
+fn edges_meet((a, b): Edge, (c, d): Edge) -> bool {
     let side = |p: [f64; 2], q: [f64; 2], r: [f64; 2]| {
         (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
     };
-    let apart = |x: f64, y: f64| x * y < 0.0;
-    apart(side(a, b, c), side(a, b, d)) && apart(side(c, d, a), side(c, d, b))
+    let level = |i: usize| a[i].max(b[i]) >= c[i].min(d[i]) && c[i].max(d[i]) >= a[i].min(b[i]);
+    level(0)
+        && level(1)
+        && side(a, b, c) * side(a, b, d) <= 0.0
+        && side(c, d, a) * side(c, d, b) <= 0.0
 }
 
 #[cfg(test)]
@@ -122,6 +129,27 @@ mod tests {
                 second: 2
             })
         );
+    }
+
+    #[test]
+    fn an_outline_that_crosses_itself_in_one_of_its_corners_is_refused() {
+        // A bow whose knot is a corner, and one whose knot is named on both ways through it: no area is left of either.
+        let (a, b) = ((0.0, 0.0), (1.0, 1.0));
+        for bow in [
+            vec![a, b, (2.0, 2.0), (2.0, 0.0), (0.0, 2.0)],
+            vec![a, b, (2.0, 2.0), (2.0, 0.0), b, (0.0, 2.0)],
+        ] {
+            let refused = corners(&bow);
+            assert!(matches!(refused, Err(TradeError::OutlineCrosses { .. })));
+        }
+    }
+
+    #[test]
+    fn a_corner_between_two_in_line_and_the_first_one_named_again_at_the_end_are_no_fault() {
+        let panel = [(0.0, 0.0), (2.0, 0.0), (4.0, 0.0), (4.0, 3.0), (0.0, 3.0)];
+        assert_eq!(corners(&panel).unwrap().area().value(), 12.0);
+        let closed = [&panel[..], &panel[..1]].concat();
+        assert_eq!(corners(&closed).unwrap().area().value(), 12.0);
     }
 
     #[test]

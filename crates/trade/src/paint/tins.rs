@@ -1,4 +1,5 @@
-//! The cheapest set of tins that holds what is needed: exact, by dynamic programming over the sets worth keeping.
+//! The cheapest set of tins that holds what is needed: exact, by going through the sets worth keeping. However much is
+//! needed, most of it comes in the size that is cheapest by the litre; only what stands beside that has to be searched.
 
 use std::cell::RefCell;
 
@@ -24,17 +25,26 @@ pub struct Purchase {
     pub cost: Decimal,
 }
 
-/// A set of tins on the way to a purchase.
+/// A set of tins on the way to a purchase, its cost in millionths of the currency.
 #[derive(Clone)]
 struct Set {
     microlitres: u64,
-    cost: Decimal,
+    cost: i128,
     counts: Vec<u32>,
 }
 
 impl Set {
     fn tins(&self) -> u32 {
         self.counts.iter().sum()
+    }
+
+    /// The set with so many more tins of a size.
+    fn with(&self, more: u32, place: usize, (size, price): (u64, i128)) -> Self {
+        let mut set = self.clone();
+        set.microlitres += size * u64::from(more);
+        set.cost += price * i128::from(more);
+        set.counts[place] += more;
+        set
     }
 }
 
@@ -90,31 +100,70 @@ thread_local! {
 }
 
 fn searched(needed: u64, tins: &[Tin]) -> Option<Purchase> {
-    let for_sale = |tin: &Tin| tin.microlitres > 0 && tin.price >= Decimal::ZERO;
-    if needed == 0 || !tins.iter().any(for_sale) {
+    let millionths = |mut price: Decimal| {
+        price.rescale(PRICE_PLACES);
+        price.mantissa()
+    };
+    let for_sale = |(_, tin): &(usize, &Tin)| tin.microlitres > 0 && tin.price >= Decimal::ZERO;
+    let priced = |(place, tin): (usize, &Tin)| (place, (tin.microlitres, millionths(tin.price)));
+    let sizes: Vec<_> = tins
+        .iter()
+        .enumerate()
+        .filter(for_sale)
+        .map(priced)
+        .collect();
+    // The cheapest by the litre, of several the largest.
+    let by_the_litre = |(_, (size, price)): &(usize, (u64, i128)), other: &(usize, (u64, i128))| {
+        let (other_size, other_price) = other.1;
+        (price * i128::from(other_size))
+            .cmp(&(other_price * i128::from(*size)))
+            .then(other_size.cmp(size))
+    };
+    let &(main, (main_size, main_price)) = sizes.iter().min_by(|a, b| by_the_litre(a, b))?;
+    if needed == 0 {
         return None;
     }
-    // One size alone bounds the cost from above.
-    let bound = tins
-        .iter()
-        .filter(|tin| for_sale(tin))
-        .map(|tin| tin.price * Decimal::from(needed.div_ceil(tin.microlitres)))
-        .min()?;
-    let mut worth_keeping = vec![Set {
+    let filled_up = |set: &Set| {
+        let lacking = needed.saturating_sub(set.microlitres).div_ceil(main_size);
+        Some(set.with(u32::try_from(lacking).ok()?, main, (main_size, main_price)))
+    };
+    let nothing = Set {
         microlitres: 0,
-        cost: Decimal::ZERO,
+        cost: 0,
         counts: vec![0; tins.len()],
-    }];
-    for (place, tin) in tins.iter().enumerate().filter(|(_, tin)| for_sale(tin)) {
+    };
+    let bound = filled_up(&nothing)?.cost;
+    // What is lacking costs at least what it does by the litre.
+    let may_be_cheapest = |set: &Set| {
+        let lacking = i128::from(needed.saturating_sub(set.microlitres));
+        let by_litre = set.cost.saturating_mul(main_size.into());
+        by_litre.saturating_add(lacking.saturating_mul(main_price))
+            <= bound.saturating_mul(main_size.into())
+    };
+    let mut worth_keeping = vec![nothing];
+    for &(place, tin) in sizes.iter().filter(|(place, _)| *place != main) {
+        // So many of them hold what whole tins of the main size hold, for no less.
+        let most = main_size / greatest_common_divisor(main_size, tin.0);
         let mut next = Vec::new();
-        for set in &worth_keeping {
-            extend(set, place, tin, needed, bound, &mut next);
+        for set in worth_keeping {
+            let mut set = set;
+            for _ in 1..most {
+                if set.microlitres >= needed {
+                    break;
+                }
+                let more = set.with(1, place, tin);
+                if !may_be_cheapest(&more) {
+                    break;
+                }
+                next.push(std::mem::replace(&mut set, more));
+            }
+            next.push(set);
         }
         worth_keeping = without_dominated(next);
     }
     worth_keeping
-        .into_iter()
-        .filter(|set| set.microlitres >= needed)
+        .iter()
+        .filter_map(filled_up)
         .min_by(|a, b| {
             a.cost
                 .cmp(&b.cost)
@@ -124,21 +173,18 @@ fn searched(needed: u64, tins: &[Tin]) -> Option<Purchase> {
         .map(|set| Purchase {
             counts: set.counts,
             microlitres: set.microlitres,
-            cost: set.cost,
+            cost: Decimal::from_i128_with_scale(set.cost, PRICE_PLACES).normalize(),
         })
 }
 
-/// A set with none, one, two ... of a size, until it holds enough or costs too much.
-fn extend(set: &Set, place: usize, tin: &Tin, needed: u64, bound: Decimal, into: &mut Vec<Set>) {
-    let mut set = set.clone();
-    loop {
-        into.push(set.clone());
-        if set.microlitres >= needed || set.cost + tin.price > bound {
-            return;
-        }
-        set.microlitres += tin.microlitres;
-        set.cost += tin.price;
-        set.counts[place] += 1;
+/// Prices are reckoned in millionths, finer than any currency goes.
+const PRICE_PLACES: u32 = 6;
+
+fn greatest_common_divisor(a: u64, b: u64) -> u64 {
+    if b == 0 {
+        a
+    } else {
+        greatest_common_divisor(b, a % b)
     }
 }
 
@@ -150,7 +196,7 @@ fn without_dominated(mut sets: Vec<Set>) -> Vec<Set> {
             .then(a.cost.cmp(&b.cost))
             .then(a.tins().cmp(&b.tins()))
     });
-    let mut least_cost: Option<Decimal> = None;
+    let mut least_cost: Option<i128> = None;
     sets.retain(|set| {
         let keep = least_cost.is_none_or(|least| set.cost < least);
         if keep {
@@ -219,6 +265,15 @@ mod tests {
     fn at_the_same_price_the_set_that_holds_more_is_taken() {
         let purchase = cheapest_tins(1_000_000, &[tin(500, 10), tin(1500, 20)]).unwrap();
         assert_eq!(purchase.counts, vec![0, 1]);
+    }
+
+    #[test]
+    fn a_lake_of_paint_is_bought_as_fast_as_a_litre() {
+        // A million litres: 263852 tins of 3.79 L hold 999999.08 L, and a litre more costs less than another of them.
+        let sizes = [tin(500, 14), tin(1000, 24), tin(2500, 52), tin(3790, 71)];
+        let purchase = cheapest_tins(1_000_000_000_000, &sizes).unwrap();
+        assert_eq!(purchase.counts, [0, 1, 0, 263_852]);
+        assert_eq!(purchase.cost, Decimal::from(263_852 * 71 + 24));
     }
 
     proptest! {

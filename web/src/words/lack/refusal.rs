@@ -100,7 +100,7 @@ fn of_lists(error: &TradeError, tongue: Tongue) -> Said {
         ),
         TradeError::OutlineCrosses { first, second } => (
             same(
-                "The outline crosses itself between its edges {0} and {1}: go round the corners in order.",
+                "The outline crosses or touches itself at its edges {0} and {1}: go round the corners in order.",
             ),
             vec![(first + 1).to_string(), (second + 1).to_string()],
         ),

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use measure::{Decimal, Money, Rounding};
+use measure::{Decimal, Money};
 use trade::costs::settle::settlement;
 use trade::costs::standing::{left_to_spend, room_to_plan, standing};
 use trade::costs::worth::{hours_in_all, value_of_hours, worth_when_done};
@@ -77,10 +77,7 @@ pub fn findings(
     let sheet = Rc::clone(&read.sheet);
     let terms = Terms {
         home: read.currency,
-        rounding: match sheet.rounding.value() {
-            Some(&"half_up") => Rounding::HalfUp,
-            _ => Rounding::HalfEven,
-        },
+        rounding: read.rounding,
         tax_counts: sheet.tax_counts.value().copied().unwrap_or(true),
     };
     let purchases: Vec<_> = buyers.iter().flat_map(|found| &found.purchases).collect();

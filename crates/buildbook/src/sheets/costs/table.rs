@@ -15,6 +15,27 @@ fn columns() -> impl Iterator<Item = &'static str> {
 /// Columns that are written for the reader and not read back: what the line comes to, and where it has its price from.
 const WRITTEN_ONLY: [&str; 3] = ["total", "currency", "from_sheet"];
 
+/// An entry as it was typed. A figure that could be taken otherwise where another decimal mark is usual has its marks changed over.
+fn typed_text(entry: &Entry, mark: Mark) -> String {
+    if entry.mark.is_none_or(|settled| settled == mark) {
+        return entry.text.to_string();
+    }
+    let chars: Vec<char> = entry.text.chars().collect();
+    let digit = |at: Option<usize>| {
+        at.and_then(|at| chars.get(at))
+            .is_some_and(char::is_ascii_digit)
+    };
+    let changed = chars.iter().enumerate().map(|(at, c)| {
+        let between = digit(at.checked_sub(1)) && digit(Some(at + 1));
+        match c {
+            '.' if between => ',',
+            ',' if between => '.',
+            c => *c,
+        }
+    });
+    changed.collect()
+}
+
 /// Every line as a table: entries as they were typed, purchases of other sheets as they stand, and what each comes to.
 #[must_use]
 pub fn costs_table(book: &Book, findings: &CostsFindings, mark: Mark) -> String {
@@ -28,7 +49,7 @@ pub fn costs_table(book: &Book, findings: &CostsFindings, mark: Mark) -> String 
         let typed = |field: &str| -> String {
             let entry = book.entry(line.key.under(field).as_str());
             entry
-                .map(|entry| entry.text.to_string())
+                .map(|entry| typed_text(entry, mark))
                 .unwrap_or_default()
         };
         let cell = |column: &str| match (column, &line.from) {
@@ -194,13 +215,25 @@ impl Preview {
     ) {
         let mut fields: Vec<(&'static str, String)> = Vec::new();
         let mut rest = Vec::new();
+        // A bare price from a book of another currency is in that currency still.
+        let foreign = headings
+            .iter()
+            .position(|(_, heading)| heading.trim() == "currency")
+            .and_then(|column| Currency::of_code(cells.get(column)?.trim()))
+            .filter(|theirs| *theirs != currency);
         for (at, cell) in cells.into_iter().enumerate() {
             if cell.trim().is_empty() {
                 continue;
             }
             match headings.get(at) {
                 Some((Some(name), heading)) => {
-                    let text = as_kept(name, &cell);
+                    let mut text = as_kept(name, &cell);
+                    if let Some(theirs) = foreign
+                        && *name == "price"
+                        && !text.contains(|c: char| c.is_alphabetic() || "£$€¥".contains(c))
+                    {
+                        text = format!("{text} {theirs}");
+                    }
                     if let Some(error) = unreadable(name, &text, currency, self.mark) {
                         self.note(row, heading, &cell, Problem::Unreadable(error));
                     }

@@ -1,14 +1,13 @@
-//! The costs sheet from typed text to sums worked out by hand, and tables that lose nothing.
+//! The costs sheet from typed text to sums worked out by hand.
 
-use measure::{Currency, Decimal, Mark, Money, Rounding};
-use proptest::prelude::*;
+use measure::{Currency, Decimal, Money, Rounding};
 use trade::costs::{BreakEven, LineState, Side, Terms};
 
 use super::lines::lines;
 use super::*;
-use crate::{Befores, Book, Findings, Key, Lack, Log, Purchase, Sheet, State, evaluate};
+use crate::{Befores, Book, Findings, Key, Lack, Purchase, Sheet, State, evaluate};
 
-fn book(entries: &[(&str, &str)]) -> Book {
+pub(super) fn book(entries: &[(&str, &str)]) -> Book {
     let entries = entries
         .iter()
         .map(|(key, text)| (Key::from(format!("costs/{key}")), (*text).into()));
@@ -19,14 +18,14 @@ fn found(book: &Book) -> Findings {
     evaluate(book, None)
 }
 
-fn money(findings: &Findings, id: &str) -> String {
+pub(super) fn money(findings: &Findings, id: &str) -> String {
     match findings.costs.found.money(id) {
         Some(Ok(reckoned)) => reckoned.money.to_string(),
         other => panic!("{id}: {other:?}"),
     }
 }
 
-const JOB: &[(&str, &str)] = &[
+pub(super) const JOB: &[(&str, &str)] = &[
     ("limit", "£12,000"),
     ("contingency_percent", "10"),
     ("tax", "20"),
@@ -356,134 +355,4 @@ fn before_equals_now_when_nothing_changes() {
     };
     assert_eq!(amounts(before), amounts(&now));
     assert!(amounts(&now).len() > 12);
-}
-
-/// What each line says and comes to, with payers by name.
-fn said(book: &Book, findings: &CostsFindings) -> Vec<Vec<String>> {
-    let rows = findings.lines.iter().map(|line| {
-        let mut row: Vec<String> = CostLine::field_names()
-            .map(|name| match name {
-                "payer" => findings
-                    .payers
-                    .iter()
-                    .find(|payer| Some(&payer.id) == line.payer.as_ref())
-                    .map(|payer| payer.name.to_string())
-                    .unwrap_or_default(),
-                name => book
-                    .entry(line.key.under(name).as_str())
-                    .map(|e| e.text.trim().to_owned())
-                    .unwrap_or_default(),
-            })
-            .collect();
-        row.push(format!(
-            "{:?}",
-            line.amounts.as_ref().map(|amounts| amounts.total)
-        ));
-        row
-    });
-    rows.collect()
-}
-
-impl CostLine {
-    fn field_names() -> impl Iterator<Item = &'static str> {
-        <Self as crate::Row>::SPEC
-            .items
-            .iter()
-            .map(|item| item.name)
-    }
-}
-
-#[test]
-fn a_table_that_went_out_comes_in_as_the_same_lines() {
-    let book_out = book(JOB);
-    let out = evaluate(&book_out, None);
-    for mark in [Mark::Point, Mark::Comma] {
-        let text = costs_table(&book_out, &out.costs, mark);
-        let preview = preview(&text, Currency::GBP, mark);
-        assert_eq!(preview.problems, []);
-        let other = book(&[("payers/7/name", "partner"), ("tax", "20")]);
-        let other = other.with(&preview.edit(&other, &Log::default()));
-        let back = evaluate(&other, None);
-        assert_eq!(
-            back.costs.payers.len(),
-            2,
-            "the partner is known, the workshop is new"
-        );
-        let (mut sent, mut came) = (said(&book_out, &out.costs), said(&other, &back.costs));
-        for row in sent.iter_mut().chain(&mut came) {
-            for cell in row {
-                *cell = cell.to_lowercase();
-            }
-        }
-        assert_eq!(sent, came);
-    }
-}
-
-#[test]
-fn a_strange_table_is_shown_with_its_problems_and_nothing_of_it_is_lost() {
-    let text =
-        "What;Price;STATE;Colour;when\nHoses;12,50;Planned;red;soon\nBelt;lots;paid;;;extra\n";
-    let preview = preview(text, Currency::EUR, Mark::Point);
-    let odd: Vec<_> = preview
-        .problems
-        .iter()
-        .map(|p| (p.row, p.column.as_str(), p.text.as_str()))
-        .collect();
-    assert_eq!(
-        odd,
-        [
-            (0, "Colour", "Colour"),
-            (0, "when", "when"),
-            (2, "Price", "lots"),
-            (2, "", "extra")
-        ]
-    );
-    let empty = Book::of("b", [("book/currency".into(), "EUR".into())]);
-    let book = empty.with(&preview.edit(&empty, &Log::default()));
-    let text = |key: &str| {
-        book.entry(key)
-            .map(|entry| entry.text.to_string())
-            .unwrap_or_default()
-    };
-    assert_eq!(text("costs/lines/1/note"), "Colour: red; when: soon");
-    assert_eq!(text("costs/lines/2/price"), "lots");
-    assert_eq!(text("costs/lines/2/note"), "extra");
-    let found = evaluate(&book, None);
-    assert_eq!(money(&found, "costs/planned"), "12.50 EUR");
-    assert_eq!(found.costs.found.errors[0].0, "costs/lines/2/price");
-}
-
-#[test]
-fn cells_without_a_heading_are_taken_as_what_price_and_state() {
-    let preview = preview("Hoses,12.50\nBelt,8,paid\n", Currency::GBP, Mark::Point);
-    assert_eq!(
-        preview.rows[1],
-        [
-            ("what", "Belt".to_owned()),
-            ("price", "8".to_owned()),
-            ("state", "paid".to_owned())
-        ]
-    );
-    assert_eq!(preview.problems[0].why, Problem::NoHeading);
-}
-
-proptest! {
-    #[test]
-    fn any_texts_go_out_and_come_in_unchanged(texts in prop::collection::vec(("[ -~€£\"';,\n]{0,12}", "[ -~€]{0,8}", 0_i64..100_000), 1..6)) {
-        let mut entries = Vec::new();
-        for (at, (what, note, price)) in texts.iter().enumerate() {
-            entries.push((format!("costs/lines/{}/what", at + 1), what.clone()));
-            entries.push((format!("costs/lines/{}/note", at + 1), note.clone()));
-            entries.push((format!("costs/lines/{}/price", at + 1), format!("{}.{:02}", price / 100, price % 100)));
-        }
-        let sent = Book::of("b", entries.into_iter().map(|(key, text)| (Key::from(key), text.as_str().into())));
-        let found = evaluate(&sent, None);
-        let preview = preview(&costs_table(&sent, &found.costs, Mark::Point), Currency::GBP, Mark::Point);
-        prop_assert_eq!(&preview.problems, &vec![]);
-        let came = Book::new("c");
-        let came = came.with(&preview.edit(&came, &Log::default()));
-        let back = evaluate(&came, None);
-        prop_assert_eq!(said(&sent, &found.costs), said(&came, &back.costs));
-        prop_assert_eq!(found.costs.found.money("costs/planned").map(|m| m.as_ref().map(|m| m.money)), back.costs.found.money("costs/planned").map(|m| m.as_ref().map(|m| m.money)));
-    }
 }

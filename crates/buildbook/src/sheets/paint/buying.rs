@@ -68,7 +68,12 @@ fn tin_of(row: &PaintTin) -> Option<Result<(Tin, &PaintTin), Lack>> {
 }
 
 /// What is bought of every product, into the findings.
-pub(super) fn buy(sheet: &PaintSheet, needs: &Needs, found: &mut Found) -> Vec<ProductFound> {
+pub(super) fn buy(
+    sheet: &PaintSheet,
+    needs: &Needs,
+    rounding: Rounding,
+    found: &mut Found,
+) -> Vec<ProductFound> {
     let mut costs = Vec::new();
     let mut products = Vec::new();
     for (product, needs) in sheet.products.iter().zip(needs) {
@@ -113,7 +118,7 @@ pub(super) fn buy(sheet: &PaintSheet, needs: &Needs, found: &mut Found) -> Vec<P
             }),
         }
     }
-    show_money(sheet, costs, found);
+    show_money(sheet, costs, rounding, found);
     products
 }
 
@@ -300,7 +305,12 @@ fn sum_of(symbol: &'static str, parts: Vec<(bool, Rc<str>, Money)>) -> MoneyFind
 }
 
 /// Tins in all, doing it ourselves, and what that saves beside the quote.
-fn show_money(sheet: &PaintSheet, costs: Vec<(&PaintProduct, MoneyFinding)>, found: &mut Found) {
+fn show_money(
+    sheet: &PaintSheet,
+    costs: Vec<(&PaintProduct, MoneyFinding)>,
+    rounding: Rounding,
+    found: &mut Found,
+) {
     let tins = if costs.is_empty() {
         Err(Lack::needs([sheet.key.under("products")]))
     } else {
@@ -317,12 +327,16 @@ fn show_money(sheet: &PaintSheet, costs: Vec<(&PaintProduct, MoneyFinding)>, fou
             parts.push((false, sheet.sundries.key().shared(), *sheet.sundries.ask()?));
         }
         if !sheet.hours.is_blank() || !sheet.hour_rate.is_blank() {
-            parts.push((false, "paint/own_hours".into(), own_hours(sheet)?.money));
+            parts.push((
+                false,
+                "paint/own_hours".into(),
+                own_hours(sheet, rounding)?.money,
+            ));
         }
         sum_of("paint/doing_it", parts)
     });
     if !sheet.hours.is_blank() {
-        found.put_money("paint/own_hours", own_hours(sheet));
+        found.put_money("paint/own_hours", own_hours(sheet, rounding));
     }
     found.put_money("paint/doing_it", doing.clone());
     if !sheet.quote.is_blank() {
@@ -340,9 +354,8 @@ fn show_money(sheet: &PaintSheet, costs: Vec<(&PaintProduct, MoneyFinding)>, fou
 }
 
 /// Hours of our own at their rate, to the currency's smallest unit.
-fn own_hours(sheet: &PaintSheet) -> MoneyFinding {
+fn own_hours(sheet: &PaintSheet, rounding: Rounding) -> MoneyFinding {
     let (hours, rate) = (sheet.hours.ask(), sheet.hour_rate.ask()).all()?;
-    let rounding = Rounding::HalfEven;
     let money = rate
         .times(*hours)
         .map_err(TradeError::from)?

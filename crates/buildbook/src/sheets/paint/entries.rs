@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use measure::{
     Area, Decimal, Density, Flow, Kind, Length, Money, PerLength, Pressure, Ratio, Temperature,
-    Time, Tool, Volume,
+    Time, Tool, Volume, unit,
 };
 
 use crate::field::{choice, count, decimal, money, number, one_of, price, text, yes_no};
@@ -81,7 +81,7 @@ sheet! {
         /// What is mixed beyond need.
         reserve: Given<Ratio> = number("r", Kind::Percent).between(0.0, 2.0).assumed("10"),
         /// What leaves the gun while the trigger is held.
-        flow: Given<Flow> = number("q", Kind::Flow).between(1e-7, 1e-3).measured_with(Tool::Guess).assumed("200 ± 60 mL/min"),
+        flow: Given<Flow> = number("q", Kind::Flow).in_units(&unit::MILLILITRE_PER_MINUTE, &unit::MILLILITRE_PER_MINUTE, &unit::MILLILITRE_PER_MINUTE).between(1e-7, 1e-3).measured_with(Tool::Guess).assumed("200 ± 60"),
 
         /// How warm it is where it is painted.
         temperature: Given<Temperature> = number("θ", Kind::Temperature).between(268.15, 328.15).measured_with(Tool::Thermometer).assumed("20"),

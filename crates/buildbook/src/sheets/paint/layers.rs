@@ -136,11 +136,10 @@ impl Reckoned {
             .map(|(coats, coat, wait, pot_life)| {
                 mixes_in_pot_life(coats, &coat, &wait, pot_life.as_ref())
             });
-        let mixes = (mixes, mixes_of_size(layer, &coat, &coats))
+        let mixes = (mixes, mixes_of_size(sheet, layer, &coat, &coats))
             .all()
             .map(|(mixes, by_size)| Mixes {
                 count: mixes.count.max(by_size),
-                coats_each: mixes.coats_each.filter(|_| mixes.count >= by_size),
                 ..mixes
             });
         let litres = (
@@ -204,8 +203,10 @@ fn whole(count: f64) -> u32 {
     count.round().clamp(1.0, 1000.0) as u32
 }
 
-/// How many mixes of the size asked for hold what is sprayed; one where none is asked for.
+/// How many mixes of the size asked for hold what is sprayed, what stays in the cup with each, and the reserve; one where none is
+/// asked for.
 fn mixes_of_size(
+    sheet: &PaintSheet,
     layer: &PaintLayer,
     coat: &Result<Volume, Lack>,
     coats: &Result<u32, Lack>,
@@ -213,8 +214,20 @@ fn mixes_of_size(
     if layer.mix_size.is_blank() {
         return Ok(1);
     }
-    let (size, coat, coats) = (layer.mix_size.ask(), coat.clone(), coats.clone()).all()?;
-    let fills = (coat * f64::from(coats)).steps_up(size);
+    let (size, coat, coats, left, reserve) = (
+        layer.mix_size.ask(),
+        coat.clone(),
+        coats.clone(),
+        sheet.left_in_cup.ask(),
+        sheet.reserve.ask(),
+    )
+        .all()?;
+    let spared = 1.0 + reserve;
+    let sprayed_of_one = size - left * &spared;
+    if sprayed_of_one.value() <= 0.0 {
+        return Err(Lack::entry(layer.mix_size.key().clone()));
+    }
+    let fills = (coat * f64::from(coats) * spared).steps_up(&sprayed_of_one);
     Ok(fills.count.clamp(1.0, 1e4) as u32)
 }
 

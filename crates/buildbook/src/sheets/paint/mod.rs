@@ -55,8 +55,6 @@ pub struct LayerFound {
     pub kind: LayerKind,
     /// Coats.
     pub coats: Option<u32>,
-    /// Coats that one mix serves, where it serves whole coats.
-    pub coats_a_mix: Option<u32>,
     /// The limit of Annex II B beside which its solvent stands.
     pub subcategory: Subcategory,
     /// Dry film of all coats, with what it should lie between, in metres.
@@ -119,7 +117,7 @@ pub fn findings(read: &Read<PaintSheet>, vehicle: &Rc<VehicleFindings>) -> Paint
         day::show_timetable(system, &reckoned, &mut found);
     }
     found.show("paint/litres", Kind::Volume, &sum("V_all", litres));
-    let products = buying::buy(&sheet, &needs, &mut found);
+    let products = buying::buy(&sheet, &needs, read.rounding, &mut found);
     day::show_moisture(&sheet, &mut found);
     day::show_air(&sheet, &mut found);
     remarks::remark(&sheet, &layers, &mut found);

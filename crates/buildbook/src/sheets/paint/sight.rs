@@ -45,22 +45,29 @@ impl Sight<'_> {
             found.show(name("stock_film"), Kind::Film, &one.stock_film);
             found.show(name("stock_coats"), Kind::Ratio, &one.stock_coats);
         }
-        self.show_counts(one, found);
-        self.show_mix(one, needs, found);
+        let mix = self.mix(one);
+        self.show_counts(one, &mix, found);
+        self.show_mix(one, &mix, needs, found);
         self.found(one, found)
     }
 
-    fn show_counts(&self, one: &Reckoned, found: &mut Found) {
+    /// How many mixes, and how often the cup is filled for them: no fill holds of two.
+    fn show_counts(&self, one: &Reckoned, mix: &Result<Volume, Lack>, found: &mut Found) {
         let exact = |count: f64| Figure::exact(count, Kind::Count);
-        let mixes = one.mixes.clone().map(|mixes| exact(f64::from(mixes.count)));
-        found.put(joined(&["paint/mixes", self.place]), mixes);
-        let fills = (one.litres.clone(), self.sheet.cup.ask())
+        let mixes = one.mixes.clone().map(|mixes| f64::from(mixes.count));
+        let fills = (
+            one.litres.clone(),
+            mixes.clone(),
+            mix.clone(),
+            self.sheet.cup.ask(),
+        )
             .all()
-            .map(|(litres, cup)| litres.steps_up(cup));
-        found.put(
-            joined(&["paint/gun_fills", self.place]),
-            fills.map(|fills| exact(fills.count)),
-        );
+            .map(|(litres, mixes, mix, cup)| {
+                let last = litres - &mix * (mixes - 1.0);
+                (mixes - 1.0) * mix.steps_up(cup).count + last.steps_up(cup).count.max(1.0)
+            });
+        found.put(joined(&["paint/mixes", self.place]), mixes.map(exact));
+        found.put(joined(&["paint/gun_fills", self.place]), fills.map(exact));
     }
 
     /// One mix: as large as was asked for, or as the pot life divides the whole, to the next 10 mL. It is what is set out to
@@ -76,20 +83,21 @@ impl Sight<'_> {
         Ok(mix.called("V_mix").of_kind(Kind::Volume))
     }
 
-    fn show_mix(&self, one: &Reckoned, needs: &mut Needs, found: &mut Found) {
-        let mix = self.mix(one);
-        found.show(
-            joined(&["paint/mix_litres", self.place]),
-            Kind::Volume,
-            &mix,
-        );
+    fn show_mix(
+        &self,
+        one: &Reckoned,
+        mix: &Result<Volume, Lack>,
+        needs: &mut Needs,
+        found: &mut Found,
+    ) {
+        found.show(joined(&["paint/mix_litres", self.place]), Kind::Volume, mix);
         let pours = pours(
             self.sheet,
             self.shop,
             self.layer,
             &one.shares,
             &one.litres,
-            &mix,
+            mix,
         );
         for (part, pour) in self.layer.parts.iter().zip(pours) {
             let name = |what: &str| joined(&["paint", what, self.place, part.id()]);
@@ -133,7 +141,6 @@ impl Sight<'_> {
             place: Rc::clone(self.place),
             kind: self.filled.kind,
             coats: one.coats.as_ref().ok().copied(),
-            coats_a_mix: one.mixes.as_ref().ok().and_then(|mixes| mixes.coats_each),
             subcategory: self.filled.defaults.subcategory,
             film,
         }

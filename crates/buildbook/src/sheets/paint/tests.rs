@@ -210,6 +210,60 @@ fn litres_in_stock_give_back_the_coats_they_would_take() {
 }
 
 #[test]
+fn no_fill_of_the_gun_holds_of_two_mixes() {
+    // 1 m² takes 28 / (1000 x 0.45 x 0.60) = 0.1037 L a coat, a minute's work; half an hour between coats is more than a pot
+    // life of ten minutes, so each of four coats is mixed by itself, and none of them fills the cup.
+    let mut entries = vec![
+        ("paint/panels/1/shape", "known"),
+        ("paint/panels/1/area", "1"),
+        ("paint/panels/1/edges", "0"),
+        ("paint/systems/1/layers/1/coats", "4"),
+        ("paint/systems/1/layers/1/wait", "30 min"),
+        ("paint/systems/1/layers/1/pot_life", "10 min"),
+        ("paint/flow", "100"),
+    ];
+    let fills = |entries: &[(&str, &str)]| {
+        let book = book(entries);
+        ["paint/mixes/1/1", "paint/gun_fills/1/1"].map(|id| value(&book, id))
+    };
+    assert_eq!(fills(&entries), [4.0, 4.0]);
+    // (4 x 0.1037 + 4 x 0.05) x 1.1 = 0.6763 L: four times 0.17 L, each more than a cup of 0.1 L.
+    entries.push(("paint/cup", "100 mL"));
+    assert_eq!(fills(&entries), [4.0, 8.0]);
+}
+
+#[test]
+fn mixes_of_a_size_hold_the_reserve_and_what_stays_in_the_cup_as_well() {
+    // 4.41467 L are sprayed on the body of VAN; of a litre mixed, 1 / 1.1 - 0.05 = 0.85909 L: five give 4.2955 L, six 5.1545 L.
+    let mut entries = VAN.to_vec();
+    entries.push(("paint/systems/1/layers/1/mix_size", "1 L"));
+    let of_a_litre = book(&entries);
+    assert_eq!(value(&of_a_litre, "paint/mixes/1/1"), 6.0);
+    // (4.41467 + 6 x 0.05) x 1.1 = 5.18613 L; five litres fill a cup of 0.6 L twice each, what is left once.
+    assert!((value(&of_a_litre, "paint/litres") * 1000.0 - 5.186_13).abs() < 1e-4);
+    assert_eq!(value(&of_a_litre, "paint/gun_fills/1/1"), 11.0);
+    // A mix that all stays in the cup paints nothing.
+    entries.push(("paint/left_in_cup", "1 L"));
+    let found = evaluate(&book(&entries), None);
+    assert!(found.paint.found.figure("paint/litres").is_none());
+}
+
+#[test]
+fn own_hours_are_rounded_as_the_book_rounds() {
+    // 2.5 x 25.25 = 63.125.
+    for (rule, money) in [("half_even", "63.12 GBP"), ("half_up", "63.13 GBP")] {
+        let book = book(&[
+            ("paint/hours", "2.5"),
+            ("paint/hour_rate", "25.25"),
+            ("costs/rounding", rule),
+        ]);
+        let found = evaluate(&book, None);
+        let hours = found.paint.found.money("paint/own_hours");
+        assert_eq!(hours.unwrap().as_ref().unwrap().money.to_string(), money);
+    }
+}
+
+#[test]
 fn coats_stand_on_the_clock_one_after_the_other() {
     let book = book(&VAN);
     let minutes = |id: &str| value(&book, id) / 60.0;

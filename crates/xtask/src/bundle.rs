@@ -12,6 +12,7 @@ use crate::Outcome;
 use crate::places;
 use crate::setup;
 use crate::steps::{on_path, printed, run_quietly, say, step};
+use crate::styles;
 
 /// A bare Yew counter built with the same settings, brotli -q 11, in bytes: what any page of this kind costs.
 const BARE_COUNTER: f64 = 48_600.0;
@@ -105,6 +106,7 @@ fn newest_source() -> SystemTime {
         "crates/trade",
         "crates/buildbook",
         "crates/xtask/src/bundle.rs",
+        "crates/xtask/src/styles.rs",
         "web",
     ] {
         newest = newest.max(newest_in(&root.join(place)));
@@ -125,8 +127,8 @@ fn newest_in(place: &Path) -> SystemTime {
         .fold(own, SystemTime::max)
 }
 
-/// Finishes a build in Trunk's staging folder: shrinks the program, writes the form that opens from a file, and the
-/// worker's list of files. Trunk calls it as its last step.
+/// Finishes a build in Trunk's staging folder: shrinks the program, joins the style sheets, writes the form that opens
+/// from a file, and the worker's list of files. Trunk calls it as its last step.
 ///
 /// # Errors
 /// When a file is missing or cannot be written.
@@ -140,6 +142,9 @@ pub fn finish(staging: &Path, release: bool) -> Outcome {
         &staging.join(FROM_FILE),
         &format!("window.reckonerProgram=\"{}\";\n", base64(&bytes)),
     )?;
+    styles::join(staging, |text| {
+        format!("styles-{}.css", hexadecimal(&Sha256::digest(text)[..8]))
+    })?;
     let mut sums = BTreeMap::new();
     for file in files(staging) {
         let address = address(staging, &file);

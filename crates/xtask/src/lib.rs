@@ -9,6 +9,7 @@ pub mod rules;
 pub mod server;
 pub mod setup;
 pub mod steps;
+pub mod styles;
 
 /// Everything here fails with one sentence for the person at the keyboard.
 pub type Outcome<T = ()> = Result<T, String>;

@@ -47,7 +47,7 @@ pub fn start() {
 /// Ties the desk to the address, the store and the page's root.
 fn tie(desk: &Desk, keeper: &Rc<Keeper>) {
     let heard = desk.clone();
-    route::on_route(move |route| heard.send(Action::Go(route)));
+    route::on_route(move |route, stood| heard.send(Action::Go(route, stood)));
     keep_settings(desk, Rc::clone(keeper));
     keep_book(desk, Rc::clone(keeper));
     keeper.tie(desk);

@@ -6,7 +6,7 @@ pub mod paper;
 pub use files::{can_share, day_and_time, file_bytes, hand_out, megabytes, share, to_clipboard};
 
 use crate::settings::{Look, Settings, Thumb};
-use crate::state::CallTo;
+use crate::state::{CallTo, Stand};
 use gloo_timers::callback::Timeout;
 use wasm_bindgen::JsCast;
 use web_sys::{Document, Element, HtmlElement, HtmlInputElement};
@@ -147,6 +147,36 @@ pub fn to_top() {
     }
 }
 
+/// Where one is on the page: how far down, and which field or key of it has the cursor.
+pub fn stand() -> Stand {
+    let active = document().and_then(|document| document.active_element());
+    let told = active.and_then(|active| {
+        ["data-key", "data-do"].into_iter().find_map(|name| {
+            let value = active.get_attribute(name)?;
+            Some(format!("main {}", selector(name, "", &value)))
+        })
+    });
+    Stand {
+        down: web_sys::window().map_or(0.0, |window| window.scroll_y().unwrap_or_default()),
+        focus: told,
+    }
+}
+
+/// Puts one where one was. What a page draws by the size of its place may still push the rest down, so it is done again.
+fn stand_at(stood: Stand) {
+    let at = stood.focus.as_deref().and_then(found);
+    if let Some(element) = at.or_else(|| found("h1[tabindex]")) {
+        let _ = element.focus();
+    }
+    let down = move || {
+        if let Some(window) = web_sys::window() {
+            window.scroll_to_with_x_and_y(0.0, stood.down);
+        }
+    };
+    down();
+    after(60, down);
+}
+
 /// Puts the cursor where it was wished for, as soon as the page is drawn.
 pub fn answer_call(to: CallTo) {
     after(0, move || match to {
@@ -173,6 +203,7 @@ pub fn answer_call(to: CallTo) {
                 let _ = panel.focus();
             }
         }
+        CallTo::Back(stood) => stand_at(stood),
         CallTo::Drawer => {
             if let Some(first) = found(".drawer a, .drawer button") {
                 let _ = first.focus();

@@ -1,7 +1,10 @@
 //! The address after the `#`, as an enum. A damaged address opens the questions; it never stops the app.
 
+use crate::browser;
+use crate::state::Stand;
 use buildbook::SHEETS;
-use wasm_bindgen::{JsCast, closure::Closure};
+use std::cell::RefCell;
+use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 
 /// What stands for the whole book where a sheet is asked for.
 pub const WHOLE_BOOK: &str = "book";
@@ -127,22 +130,100 @@ pub fn route_now() -> Route {
     Route::of_fragment(hash.as_deref().unwrap_or_default())
 }
 
+/// The way that was taken through the pages. The browser keeps with each page how many lie before it; a page that it knows no number
+/// of was not seen yet.
+#[derive(Default)]
+struct Way {
+    stands: Vec<Option<Stand>>,
+    here: usize,
+    seen: Route,
+    noted: bool,
+}
+
+thread_local! {
+    static WAY: RefCell<Way> = RefCell::default();
+}
+
+/// The number that the browser keeps with the page that is seen.
+fn kept_number() -> Option<usize> {
+    let kept = web_sys::window()?.history().ok()?.state().ok()?;
+    // A number of pages: what is cut off is nothing.
+    kept.as_f64().map(|number| number as usize)
+}
+
+fn keep_number(number: usize) {
+    if let Some(history) = web_sys::window().and_then(|window| window.history().ok()) {
+        // Without it one comes back to the top of a page.
+        let _ = history.replace_state(&JsValue::from(number), "");
+    }
+}
+
+impl Way {
+    /// Notes where one is on the page that is being left; once, since what comes after may have moved it.
+    fn leave(&mut self) {
+        if !std::mem::replace(&mut self.noted, true) {
+            let ways = self.stands.len().max(self.here + 1);
+            self.stands.resize(ways, None);
+            self.stands[self.here] = Some(browser::stand());
+        }
+    }
+
+    /// Another page is there; where one stood on it, when one has been there.
+    fn arrive(&mut self) -> Option<Stand> {
+        self.leave();
+        self.noted = false;
+        self.seen = route_now();
+        let known = kept_number();
+        self.here = known.unwrap_or(self.here + 1);
+        if known.is_none() {
+            self.stands.truncate(self.here);
+            keep_number(self.here);
+        }
+        self.stands.get(self.here).cloned().flatten()
+    }
+}
+
 /// Puts a page into the address; the listener of [`on_route`] then hears of it.
 pub fn go(route: &Route) {
-    if let Some(window) = web_sys::window() {
+    if let Some(window) = web_sys::window()
+        && route_now() != *route
+    {
+        WAY.with_borrow_mut(Way::leave);
         // A refused address leaves the page where it is, which is all that can be done.
         let _ = window.location().set_hash(&route.fragment());
     }
 }
 
-/// Calls `heard` whenever the address changes, for as long as the page lives.
-pub fn on_route(heard: impl Fn(Route) + 'static) {
-    let listener = Closure::<dyn Fn()>::new(move || heard(route_now()));
+/// Calls `heard` whenever the address changes, for as long as the page lives; with where one stood, when one comes back.
+pub fn on_route(heard: impl Fn(Route, Option<Stand>) + 'static) {
+    WAY.with_borrow_mut(|way| {
+        way.here = kept_number().unwrap_or_default();
+        way.seen = route_now();
+        keep_number(way.here);
+    });
+    // A link to the page that is seen takes its number away and opens nothing.
+    let again = Closure::<dyn Fn()>::new(|| {
+        WAY.with_borrow(|way| {
+            if way.seen == route_now() {
+                keep_number(way.here);
+            }
+        });
+    });
+    let listener = Closure::<dyn Fn()>::new(move || {
+        let stood = WAY.with_borrow_mut(Way::arrive);
+        heard(route_now(), stood);
+    });
     if let Some(window) = web_sys::window() {
-        let _ = window
-            .add_event_listener_with_callback("hashchange", listener.as_ref().unchecked_ref());
+        // The pages are drawn after the browser would have put one back.
+        if let Ok(history) = window.history() {
+            let _ = history.set_scroll_restoration(web_sys::ScrollRestoration::Manual);
+        }
+        for (event, heard) in [("hashchange", &listener), ("popstate", &again)] {
+            let _ = window.add_event_listener_with_callback(event, heard.as_ref().unchecked_ref());
+        }
     }
     listener.forget();
+    again.forget();
 }
 
 #[cfg(test)]

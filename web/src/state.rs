@@ -2,7 +2,7 @@
 
 mod view;
 
-pub use view::{Call, CallTo, Drawer, Panel, Saved, View, WorkBack, more_of};
+pub use view::{Call, CallTo, Drawer, Panel, Saved, Stand, View, WorkBack, more_of};
 
 use crate::route::Route;
 use crate::settings::Settings;
@@ -81,8 +81,8 @@ pub enum Action {
     Shelved,
     /// A setting, by its kept name and value.
     Set(&'static str, &'static str),
-    /// Another page.
-    Go(Route),
+    /// Another page; where one stood on it, when one comes back to it.
+    Go(Route, Option<Stand>),
     /// The cursor went into an entry, or out of all.
     Field(Option<Key>),
     /// The system's keyboard, please.
@@ -173,8 +173,8 @@ impl State {
 
     /// Actions that change only what is seen.
     fn look(&mut self, action: Action) {
-        if let Action::Go(route) = action {
-            self.go(route);
+        if let Action::Go(route, stood) = action {
+            self.go(route, stood);
             return;
         }
         let mut called = None;
@@ -235,17 +235,19 @@ impl State {
         }
     }
 
-    /// Another page: what was open on the last one is put away.
-    fn go(&mut self, route: Route) {
-        let same = self.route == route;
-        self.route = route;
+    /// Another page: what was open on the last one is put away, and stands there again when one comes back.
+    fn go(&mut self, route: Route, stood: Option<Stand>) {
+        let left = std::mem::replace(&mut self.route, route);
         let view = Rc::make_mut(&mut self.view);
         view.drawer = None;
-        if !same {
+        if left != self.route {
             view.field = None;
-            view.panel = Panel::Drawing;
             view.row_keys = None;
-            self.call(CallTo::Heading);
+            let stood_here = view.panels.remove(self.route.name());
+            let beside = stood_here.filter(|_| stood.is_some()).unwrap_or_default();
+            let put_away = std::mem::replace(&mut view.panel, beside);
+            view.panels.insert(left.name(), put_away);
+            self.call(stood.map_or(CallTo::Heading, CallTo::Back));
         }
     }
 
@@ -253,7 +255,7 @@ impl State {
         if let CallTo::Entry(key) | CallTo::Row(key) = &to {
             let route = Route::of_key(key.sheet());
             if self.route != route {
-                self.go(route);
+                self.go(route, None);
             }
             self.unfold(key);
         }

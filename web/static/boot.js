@@ -51,6 +51,34 @@
     }
   };
 
+  // --- Tables that do not fit ------------------------------------------------------------------------------------------
+
+  // A table wider than its place is read row by row: each figure gets the name of its column, and the style stacks them.
+  const fitted = new WeakMap();
+  const fit = (hold) => {
+    const table = hold.querySelector(".table:not(.compared)");
+    const now = hold.clientWidth + (table?.textContent ?? "");
+    if (!table || !hold.clientWidth || fitted.get(hold) === now) return;
+    fitted.set(hold, now);
+    table.classList.remove("stacked");
+    if (hold.scrollWidth <= hold.clientWidth) return;
+    const heads = [...table.tHead.rows[0].cells].map((head) => head.textContent);
+    for (const row of table.tBodies[0].rows) {
+      [...row.cells].forEach((cell, at) => cell.tagName === "TD" && (cell.dataset.head = heads[at] ?? ""));
+    }
+    table.classList.add("stacked");
+  };
+
+  const fitTables = () => {
+    let due = 0;
+    const soon = () => {
+      cancelAnimationFrame(due);
+      due = requestAnimationFrame(() => document.querySelectorAll(".table-hold").forEach(fit));
+    };
+    new MutationObserver(soon).observe(document.body, { childList: true, subtree: true, characterData: true });
+    addEventListener("resize", soon);
+  };
+
   // --- Use without a network -----------------------------------------------------------------------------------------
 
   const tell = (state) => {
@@ -105,6 +133,7 @@
 
   document.addEventListener("DOMContentLoaded", () => {
     start();
+    fitTables();
     if ("serviceWorker" in navigator && !fromFile) {
       keep().catch((error) => {
         console.warn(error);

@@ -317,7 +317,7 @@ fn keys(up: &Up, desk: Option<&Desk>, later: Callback<MouseEvent>, tongue: Tongu
                 <button type="button" class="key tall tick-mark" data-do="tick-marked" role="switch"
                     aria-checked={if up.marked { "true" } else { "false" }} onclick={mark}>{ tongue.say(torque::MARKED) }</button>
                 <button type="button" class="key quiet tall" data-do="tick-later" disabled={up.last} onclick={later}>{ tongue.say(torque::LATER) }</button>
-                <button type="button" class="key tick-done" data-do="tick-done" onclick={done}>{ tongue.say(said) }</button>
+                <button type="button" class="key main tick-done" data-do="tick-done" onclick={done}>{ tongue.say(said) }</button>
             </div>
         </div>
     }

@@ -73,7 +73,10 @@ fn a_page_that_only_shows_the_book_changes_nothing_in_it() {
     let now = state().after(Action::ReadOnly(true));
     let now = typed_in(now, "vehicle/wheelbase", "3450");
     assert!(now.book.is_empty());
-    assert_eq!(now.after(Action::Go(Route::Paint)).route, Route::Paint);
+    assert_eq!(
+        now.after(Action::Go(Route::Paint, None)).route,
+        Route::Paint
+    );
 }
 
 #[test]
@@ -81,12 +84,34 @@ fn another_page_puts_the_last_one_s_panels_away_and_calls_the_heading() {
     let now = state().after(Action::Panel(Panel::Working("vehicle/unladen".into())));
     let now = now
         .after(Action::Drawer(Some(Drawer::Sheets)))
-        .after(Action::Go(Route::Gearing));
+        .after(Action::Go(Route::Gearing, None));
     assert_eq!(
         (now.view.panel.clone(), now.view.drawer),
         (Panel::Drawing, None)
     );
     assert_eq!(now.view.call.to, CallTo::Heading);
+}
+
+#[test]
+fn who_comes_back_finds_what_stood_open_and_who_opens_the_page_anew_does_not() {
+    let working = Panel::Working("vehicle/unladen".into());
+    let left = state()
+        .after(Action::Go(Route::Vehicle, None))
+        .after(Action::Panel(working.clone()))
+        .after(Action::Call(CallTo::Entry("gearing/axle".into())));
+    assert_eq!(left.view.panel, Panel::Drawing);
+    let stood = Stand {
+        down: 300.0,
+        focus: None,
+    };
+    let back = left
+        .clone()
+        .after(Action::Go(Route::Vehicle, Some(stood.clone())));
+    assert_eq!(back.view.panel, working);
+    assert_eq!(back.view.call.to, CallTo::Back(stood));
+    let anew = left.after(Action::Go(Route::Vehicle, None));
+    assert_eq!(anew.view.panel, Panel::Drawing);
+    assert_eq!(anew.view.call.to, CallTo::Heading);
 }
 
 #[test]

@@ -51,7 +51,7 @@ pub enum Drawer {
 }
 
 /// A wish to put the cursor somewhere once the page is drawn. The number tells two wishes for the same place apart.
-#[derive(Clone, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, Debug, PartialEq, Default)]
 pub struct Call {
     /// Grows with each wish.
     pub number: u32,
@@ -59,8 +59,17 @@ pub struct Call {
     pub to: CallTo,
 }
 
+/// Where one was on a page: how far down, in CSS pixels, and what had the cursor, as a selector.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Stand {
+    /// How far down.
+    pub down: f64,
+    /// What had the cursor.
+    pub focus: Option<String>,
+}
+
 /// Where the cursor shall go.
-#[derive(Clone, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, Debug, PartialEq, Default)]
 pub enum CallTo {
     /// Nowhere.
     #[default]
@@ -75,6 +84,8 @@ pub enum CallTo {
     Panel,
     /// The drawer that was opened.
     Drawer,
+    /// Where one was when the page was left.
+    Back(Stand),
 }
 
 /// What is open, chosen and asked for on the page.
@@ -88,6 +99,8 @@ pub struct View {
     pub system_keyboard: bool,
     /// What stands beside the entries.
     pub panel: Panel,
+    /// What stood beside the entries of the pages that were left, for who comes back to them.
+    pub panels: BTreeMap<&'static str, Panel>,
     /// The panel beside the rail.
     pub drawer: Option<Drawer>,
     /// The result that a sheet's band shows, where one was chosen.

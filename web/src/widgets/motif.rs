@@ -33,7 +33,7 @@ static MOTIFS: [Motif; 10] = [
         sheet: "conversion",
         heavy: &[
             "M4 24h14v30H4ZM102 18h14v30h-14ZM18 39h84M30 39l6-16h52l2 14",
-            "M36 23l14 42M58 66a8 8 0 1 1-16 0 8 8 0 0 1 16 0Z",
+            "M36 23l10 31M56 61a8 8 0 1 1-16 0 8 8 0 0 1 16 0Z",
         ],
         light: &["M60 2v68M11 14v50M109 8v50M2 39h116"],
     },

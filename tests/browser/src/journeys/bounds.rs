@@ -141,7 +141,11 @@ async fn the_browsers_own_keys_lead_back_and_forth_with_the_keypad_open(
     journey.type_into("gearing/axle", "37/9").await?;
     journey.wait_for(".keypad").await?;
     journey.ask("history.back();", Vec::new()).await?;
-    journey.wait_gone(".keypad").await?;
+    // The keypad serves the entry that one was in there.
+    journey.wait_gone("[data-key=\"gearing/axle\"]").await?;
+    journey
+        .wait_for("[data-key=\"vehicle/wheelbase\"]:focus")
+        .await?;
     // Long enough for all that waits for the hand to rest.
     tokio::time::sleep(std::time::Duration::from_millis(1200)).await;
     let back = (journey.route().await?, journey.text("h1").await?);

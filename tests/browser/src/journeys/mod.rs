@@ -22,6 +22,7 @@ mod springs;
 mod templates;
 mod vehicle;
 mod versions;
+mod way;
 mod whole_job;
 
 /// A journey under way.
@@ -64,6 +65,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
         keeping::CASES,
         links::CASES,
         looks::CASES,
+        way::CASES,
         bounds::CASES,
     ]
     .into_iter()

@@ -3,7 +3,7 @@
 use buildbook::link::{link_of_book, received};
 use buildbook::{
     Book, BookError, Edit, Entry, Key, Log, Place, Sheet, book_of_file, differences, evaluate,
-    example, file, work_back,
+    example, field_of, file, work_back,
 };
 use measure::{Manner, Mark};
 use proptest::collection::vec;
@@ -178,6 +178,32 @@ proptest! {
         // The text is rounded to what still gives the wanted answer within a fiftieth of its ±.
         let allowed = (1e-6 * wanted).max(0.02 * reached.plus());
         prop_assert!((reached.value() - wanted).abs() <= allowed * 1.001, "{} for {}", reached.value(), wanted);
+    }
+
+    #[test]
+    fn no_result_of_any_sheet_gains_certainty_from_a_less_certain_entry(place in any::<prop::sample::Index>(), small in 0.0001_f64..0.02, more in 1.0_f64..4.0) {
+        let book = example::book();
+        // A fit by weights moves when a weight does, and what is read off it with it: marking out has its own tests.
+        let measured = |key: &&Key| !key.as_str().starts_with("marking/") && field_of(key).and_then(buildbook::Field::number).is_some_and(|number| !number.whole);
+        let keys: Vec<&Key> = book.entries().map(|(key, _)| key).filter(measured).collect();
+        let key = *place.get(&keys);
+        let number = field_of(key).and_then(buildbook::Field::number).unwrap();
+        let entry = book.entry(key.as_str()).unwrap();
+        let value = measure::read(&entry.text, &buildbook::ask(number, entry)).unwrap().value;
+        let value = number.unit(measure::System::Metric).from_si(value);
+        let with = |share: f64| {
+            let text = format!("{value} ± {}", share * value.abs());
+            evaluate(&book.with(&book.setting(key.clone(), Some(Entry::new(text)))), None)
+        };
+        let (less, more) = (with(small), with(small * more));
+        for sheet in buildbook::SHEETS {
+            let (less, more) = (less.found(sheet).unwrap(), more.found(sheet).unwrap());
+            for (id, finding) in less.results() {
+                let (Ok(before), Some(after)) = (finding, more.figure(id)) else { continue };
+                let grown = |before: f64, after: f64| after >= before * (1.0 - 1e-9) - 1e-15;
+                prop_assert!(grown(before.plus(), after.plus()) && grown(before.minus(), after.minus()), "{} by {}: {} then {}", id, key, before.plus(), after.plus());
+            }
+        }
     }
 
     #[test]

@@ -33,7 +33,11 @@ impl Keeper {
     /// # Errors
     /// Why it cannot be opened; the other one stays open.
     pub fn open(self: &Rc<Self>, id: &str) -> Result<(), BookError> {
-        self.keep();
+        self.kept()?;
+        self.go_to(id)
+    }
+
+    fn go_to(self: &Rc<Self>, id: &str) -> Result<(), BookError> {
         let opened = match self.shelf.open(id) {
             Err(BookError::Missing) if id == ROUGH => self.put_rough()?,
             other => other?,
@@ -71,7 +75,7 @@ impl Keeper {
     /// # Errors
     /// As saving.
     pub fn take_in(self: &Rc<Self>, book: &Book) -> Result<(), BookError> {
-        self.keep();
+        self.kept()?;
         let own = ![ROUGH, example::ID].contains(&&**book.id())
             && self.shelf.open(book.id()) == Err(BookError::Missing);
         let book = if own {
@@ -137,7 +141,7 @@ impl Keeper {
         self.keep();
         self.shelf.delete(id, now_ms())?;
         if *id == *self.open_id() {
-            self.open(ROUGH)?;
+            self.go_to(ROUGH)?;
         }
         self.send(Action::Shelved);
         Ok(())
@@ -158,7 +162,7 @@ impl Keeper {
     /// # Errors
     /// As opening and saving.
     pub fn open_example(self: &Rc<Self>) -> Result<(), BookError> {
-        self.keep();
+        self.kept()?;
         let binned = self
             .shelf
             .shelved()?
@@ -235,12 +239,9 @@ impl Keeper {
 
 /// A name for the file of a book: letters, digits and hyphens only.
 fn file_name(book: &Book) -> String {
-    let name: String = book
-        .name()
-        .chars()
-        .map(|c| if c.is_alphanumeric() { c } else { '-' })
-        .collect();
-    let name = measure::small_letters(name.trim_matches('-'));
+    let words = book.name().split(|c: char| !c.is_alphanumeric());
+    let words: Vec<&str> = words.filter(|word| !word.is_empty()).collect();
+    let name = measure::small_letters(&words.join("-"));
     let name = if name.is_empty() {
         "build-book".to_owned()
     } else {

@@ -117,7 +117,8 @@ impl Keeper {
             return;
         };
         let state = desk.state();
-        if state.saved != Saved::Pending || state.read_only {
+        let unkept = matches!(state.saved, Saved::Pending | Saved::Fault(BookError::Full));
+        if !unkept || state.read_only {
             return;
         }
         if &*self.open_id() == ROUGH && !state.book.name().is_empty() {
@@ -135,6 +136,19 @@ impl Keeper {
             Err(BookError::Stale { .. }) => self.keep_both(&state.book, &state.log),
             Err(error) => desk.send(Action::Saved(Saved::Fault(error))),
         }
+    }
+
+    /// Keeps the open book before it gives way to another.
+    ///
+    /// # Errors
+    /// [`BookError::Full`]: what was entered in it would be lost.
+    pub(super) fn kept(&self) -> Result<(), BookError> {
+        self.keep();
+        let state = self.desk.borrow().as_ref().map(Desk::state);
+        let lost = state.is_some_and(|state| {
+            state.saved == Saved::Fault(BookError::Full) && !state.log.done().is_empty()
+        });
+        if lost { Err(BookError::Full) } else { Ok(()) }
     }
 
     fn tell_saved(&self) {

@@ -83,8 +83,10 @@ pub struct Standing {
     pub planned: Reckoned,
     /// Held back.
     pub contingency: Reckoned,
+    /// What all lines come to.
+    pub total: Reckoned,
     /// Deposits that are still to come back.
-    pub to_come_back: Money,
+    pub to_come_back: Reckoned,
     /// By sheet or job, in the order of their names.
     pub by_group: Vec<(Rc<str>, GroupSum)>,
     /// What each payer has paid; the last, without a name, is what nobody is named for.
@@ -103,14 +105,12 @@ pub fn standing(
     let mut sums = GroupSum::none(terms);
     let mut groups: BTreeMap<Rc<str>, GroupSum> = BTreeMap::new();
     let mut payers: BTreeMap<(bool, Option<Rc<str>>), Money> = BTreeMap::new();
-    let mut to_come_back = Money::zero(terms.home);
     for line in lines {
         sums = sums.with(line)?;
         let group = groups
             .entry(line.group.clone())
             .or_insert_with(|| GroupSum::none(terms));
         *group = group.with(line)?;
-        to_come_back = to_come_back.plus(&line.amounts.to_come_back)?;
         if !line.amounts.paid.is_zero() {
             let sum = payers
                 .entry((line.payer.is_none(), line.payer.clone()))
@@ -139,7 +139,13 @@ pub fn standing(
         committed,
         planned,
         contingency,
-        to_come_back,
+        total: part_sum("total", lines, |line| Some(line.amounts.total), terms)?,
+        to_come_back: part_sum(
+            "deposit",
+            lines,
+            |line| Some(line.amounts.to_come_back),
+            terms,
+        )?,
         by_group: groups.into_iter().collect(),
         by_payer: payers
             .into_iter()
@@ -148,15 +154,19 @@ pub fn standing(
     })
 }
 
-fn part_sum(
+/// The sum of one part of every line, line by line.
+///
+/// # Errors
+/// [`TradeError::Money`] on overflow or a currency that is not the book's.
+pub fn part_sum<'l>(
     symbol: &'static str,
-    lines: &[PlacedLine],
+    lines: impl IntoIterator<Item = &'l PlacedLine>,
     part: impl Fn(&PlacedLine) -> Option<Money>,
     terms: &Terms,
 ) -> Result<Reckoned, TradeError> {
     let formula = MoneyExpr::Sum(
         lines
-            .iter()
+            .into_iter()
             .filter_map(|line| Some((line, part(line)?)))
             .filter(|(_, money)| !money.is_zero())
             .map(|(line, money)| (false, MoneyExpr::amount(line.key.clone(), money)))
@@ -250,7 +260,8 @@ pub fn left_to_spend(
 
 /// What can still be planned so that nothing is left over, with its own contingency held back.
 ///
-/// `room = left / (1 + c / 100)`, rounded down to the smallest unit; `room = left` where a fixed sum is held back.
+/// `room = left / (1 + c / 100)`, to the smallest unit, one less or more where rounding asks for it; `room = left` where a fixed
+/// sum is held back, and nothing where nothing is left.
 ///
 /// # Errors
 /// [`TradeError::Money`] on overflow.
@@ -261,30 +272,49 @@ pub fn room_to_plan(
     left: &Money,
     contingency: &Contingency,
     terms: &Terms,
-) -> Result<Money, TradeError> {
+) -> Result<Reckoned, TradeError> {
     let percent = match contingency {
-        Contingency::Percent(percent) => *percent,
-        Contingency::Sum(_) => Decimal::ZERO,
+        Contingency::Percent(percent) if !percent.is_sign_negative() => *percent,
+        _ => Decimal::ZERO,
     };
-    if left.is_negative() || percent.is_sign_negative() {
-        return Ok(Money::zero(terms.home));
-    }
-    let over = Decimal::ONE_HUNDRED + percent;
-    let room = left.times_fraction(Decimal::ONE_HUNDRED, over, terms.rounding)?;
+    let number = |name: &str, value| MoneyExpr::number(name, value);
+    let mut working = MoneyWorking::default();
+    let formula = if left.is_negative() {
+        number("0", Decimal::ZERO)
+    } else {
+        MoneyExpr::Quotient {
+            over: Box::new(MoneyExpr::Product(vec![
+                MoneyExpr::amount("costs/left", *left),
+                number("100", Decimal::ONE_HUNDRED),
+            ])),
+            under: Box::new(MoneyExpr::Sum(vec![
+                (false, number("100", Decimal::ONE_HUNDRED)),
+                (false, number("costs/contingency", percent)),
+            ])),
+            places: terms.home.minor_units(),
+            rounding: terms.rounding,
+        }
+    };
+    let room = money_line(&mut working, "room", formula, terms.home)?;
     // Rounding may have gone a coin too far, or a coin short.
     let coin = Money::of_minor_units(1, terms.home)?;
-    let needs = |room: &Money| -> Result<Money, TradeError> {
-        Ok(room.plus(&room.times_fraction(percent, Decimal::ONE_HUNDRED, terms.rounding)?)?)
+    let fits = |room: &Money| -> Result<bool, TradeError> {
+        let held = room.times_fraction(percent, Decimal::ONE_HUNDRED, terms.rounding)?;
+        Ok(!left.minus(&room.plus(&held)?)?.is_negative())
     };
-    let fits = |room: &Money| Ok::<_, TradeError>(!left.minus(&needs(room)?)?.is_negative());
-    let more = room.plus(&coin)?;
-    if fits(&more)? {
-        Ok(more)
-    } else if fits(&room)? {
-        Ok(room)
-    } else {
-        Ok(room.minus(&coin)?)
+    let too_far = !fits(&room)?;
+    if left.is_negative() || !too_far && !fits(&room.plus(&coin)?)? {
+        return Ok(Reckoned {
+            money: room,
+            working,
+        });
     }
+    let formula = MoneyExpr::Sum(vec![
+        (false, MoneyExpr::amount("room", room)),
+        (too_far, MoneyExpr::amount("coin", coin)),
+    ]);
+    let money = money_line(&mut working, "room_with_held", formula, terms.home)?;
+    Ok(Reckoned { money, working })
 }
 
 /// The limit that would leave a wanted sum.

@@ -368,7 +368,7 @@ proptest! {
     fn planning_the_room_leaves_less_than_a_coin_and_its_contingency(left in 0_i64..5_000_000, tenths in 0_i64..1000, wanted in -9999_i64..99_999) {
         let contingency = Contingency::Percent(Decimal::new(tenths, 1));
         let limit = Money::new(Decimal::new(left, 2), Currency::GBP);
-        let room = room_to_plan(&limit, &contingency, &TERMS).unwrap();
+        let room = room_to_plan(&limit, &contingency, &TERMS).unwrap().money;
         let left_after = |limit: &Money, more: &str| {
             let price = room.plus(&gbp(more)).unwrap();
             let line = LineTerms::plain("l", Decimal::ONE, price, LineState::Planned);

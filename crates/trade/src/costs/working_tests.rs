@@ -8,7 +8,7 @@ use proptest::prelude::*;
 
 use super::choice::{hire_or_buy, send_or_do};
 use super::line::line_amounts;
-use super::standing::{left_to_spend, standing};
+use super::standing::{left_to_spend, room_to_plan, standing};
 use super::tests::any_line;
 use super::worth::{value_of_hours, worth_when_done};
 use super::*;
@@ -196,12 +196,14 @@ proptest! {
             })
             .collect();
         let stands = standing(&placed, &Contingency::Percent(Decimal::new(tenths, 1)), &terms).unwrap();
-        for part in [&stands.paid, &stands.committed, &stands.planned, &stands.contingency] {
+        for part in [&stands.paid, &stands.committed, &stands.planned, &stands.contingency, &stands.total, &stands.to_come_back] {
             holds(&part.working, part.money.amount());
         }
         let limit = Money::new(Decimal::from(10_000), Currency::GBP);
         let left = left_to_spend(&limit, &stands, &terms).unwrap();
         holds(&left.working, left.money.amount());
+        let room = room_to_plan(&left.money, &Contingency::Percent(Decimal::new(tenths, 1)), &terms).unwrap();
+        holds(&room.working, room.money.amount());
     }
 
     #[test]

@@ -10,6 +10,8 @@ cases![
     a_second_tab_shows_the_book_and_edits_it_once_it_was_handed_over,
     a_damaged_book_is_set_aside_and_the_others_open,
     a_full_store_says_so_at_once_and_keeps_again_when_there_is_room,
+    a_book_that_a_full_store_does_not_take_stays_open,
+    what_was_typed_a_moment_before_the_tab_closed_is_kept,
     naming_the_rough_book_keeps_it_and_leaves_an_empty_one,
     a_book_is_copied_renamed_deleted_and_brought_back,
 ];
@@ -150,20 +152,21 @@ async fn a_damaged_book_is_set_aside_and_the_others_open(machine: &Machine) -> O
     Ok(())
 }
 
+const FILL: &str = "for (const size of [100000, 1000, 100, 10, 1]) { \
+    try { for (let i = 0;; i++) localStorage.setItem(`fill-${size}-${i}`, 'x'.repeat(size)); } catch (full) {} }";
+const EMPTY: &str = "for (const n of Object.keys(localStorage)) if (n.startsWith('fill-')) localStorage.removeItem(n);";
+
 async fn a_full_store_says_so_at_once_and_keeps_again_when_there_is_room(
     machine: &Machine,
 ) -> Outcome {
     let journey = Journey::begin(machine).await?;
     entered(&journey, "3185").await?;
-    let fill = "for (const size of [100000, 1000, 100, 10, 1]) { \
-        try { for (let i = 0;; i++) localStorage.setItem(`fill-${size}-${i}`, 'x'.repeat(size)); } catch (full) {} }";
-    journey.ask(fill, Vec::new()).await?;
+    journey.ask(FILL, Vec::new()).await?;
     journey.type_into("vehicle/length", "5290").await?;
     journey.wait_for("[data-notice=not-kept]").await?;
-    let empty = "for (const n of Object.keys(localStorage)) if (n.startsWith('fill-')) localStorage.removeItem(n);";
     // The page goes on working meanwhile.
     journey.type_into("vehicle/width", "1980").await?;
-    journey.ask(empty, Vec::new()).await?;
+    journey.ask(EMPTY, Vec::new()).await?;
     journey.type_into("vehicle/height", "2180").await?;
     journey.wait_gone("[data-notice=not-kept]").await?;
     journey.reload().await?;
@@ -175,6 +178,55 @@ async fn a_full_store_says_so_at_once_and_keeps_again_when_there_is_room(
         holds(&journey, key, text).await?;
     }
     Ok(())
+}
+
+async fn a_book_that_a_full_store_does_not_take_stays_open(machine: &Machine) -> Outcome {
+    let journey = Journey::begin(machine).await?;
+    // The rough book, to which one could go.
+    entered(&journey, "3185").await?;
+    journey.open("#/books").await?;
+    journey.type_into("new-book", "Van").await?;
+    journey.tap("new-book").await?;
+    entered(&journey, "2600").await?;
+    journey.ask(FILL, Vec::new()).await?;
+    journey.type_into("vehicle/length", "5290").await?;
+    journey.wait_for("[data-notice=not-kept]").await?;
+    // Whatever would put another book in its place is refused, and says why.
+    for other in ["open-book rough", "example", "new-book"] {
+        journey.open("#/books").await?;
+        journey.tap(other).await?;
+        journey.wait_for("[data-fault=books]").await?;
+        journey.open("#/vehicle").await?;
+        holds(&journey, "vehicle/length", "5290").await?;
+    }
+    journey.ask(EMPTY, Vec::new()).await?;
+    journey.open("#/books").await?;
+    journey.tap("open-book rough").await?;
+    kept(&journey, "5290").await?;
+    journey.open("#/vehicle").await?;
+    holds(&journey, WHEELBASE, "3185").await
+}
+
+async fn what_was_typed_a_moment_before_the_tab_closed_is_kept(machine: &Machine) -> Outcome {
+    let journey = Journey::begin(machine).await?;
+    entered(&journey, "2600").await?;
+    journey.type_into(WHEELBASE, "2650").await?;
+    // Another page in the same tab.
+    journey.goto("about:blank").await?;
+    let client = journey.client();
+    let told = |error| format!("windows: {error}");
+    let first = client.window().await.map_err(told)?;
+    let second = client.new_window(true).await.map_err(told)?.handle;
+    client.switch_to_window(second).await.map_err(told)?;
+    journey.open("#/vehicle").await?;
+    holds(&journey, WHEELBASE, "2650").await?;
+    journey.type_into(WHEELBASE, "2700").await?;
+    client.close_window().await.map_err(told)?;
+    client.switch_to_window(first).await.map_err(told)?;
+    journey.open("#/vehicle").await?;
+    holds(&journey, WHEELBASE, "2700").await?;
+    journey.tap("undo").await?;
+    holds(&journey, WHEELBASE, "2650").await
 }
 
 async fn naming_the_rough_book_keeps_it_and_leaves_an_empty_one(machine: &Machine) -> Outcome {

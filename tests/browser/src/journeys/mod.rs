@@ -8,6 +8,7 @@ mod axle;
 mod bounds;
 mod conversion;
 mod costs;
+mod files;
 mod gearing;
 mod handover;
 mod keeping;
@@ -63,6 +64,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
         whole_job::CASES,
         handover::CASES,
         keeping::CASES,
+        files::CASES,
         links::CASES,
         looks::CASES,
         way::CASES,

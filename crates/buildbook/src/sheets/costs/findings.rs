@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use measure::{Decimal, Money};
 use trade::costs::settle::settlement;
-use trade::costs::standing::{left_to_spend, room_to_plan, standing};
+use trade::costs::standing::{left_to_spend, part_sum, room_to_plan, standing};
 use trade::costs::worth::{hours_in_all, value_of_hours, worth_when_done};
 use trade::costs::{
     Contingency, GroupSum, LineKind, LineState, OwnHours, Payer, Reckoned, Settlement, Standing,
@@ -101,11 +101,11 @@ pub fn findings(
         .and_then(|contingency| Ok(standing(&placed, &contingency, &terms)?));
     put_standing(&mut found, &sheet, &stands, contingency, &terms);
     let groups = groups(&lines, &stands);
-    for (group, sum) in &groups {
-        found.put_money(
-            joined(&["costs/group", &group.name()]),
-            Ok(without_working(sum.total)),
-        );
+    for (group, _) in &groups {
+        let name = group.name();
+        let theirs = placed.iter().filter(|line| line.group == name);
+        let total = part_sum("total", theirs, |line| Some(line.amounts.total), &terms);
+        found.put_money(joined(&["costs/group", &name]), total.map_err(Lack::from));
     }
     let (payers, unassigned) = payers(&sheet, &stands, &terms);
     let settlement = who_owes_whom(&sheet, &payers);
@@ -180,13 +180,6 @@ fn contingency(sheet: &CostsSheet, terms: &Terms) -> Result<Contingency, Lack> {
     }
 }
 
-fn without_working(money: Money) -> Reckoned {
-    Reckoned {
-        money,
-        working: measure::MoneyWorking::default(),
-    }
-}
-
 fn put_standing(
     found: &mut Found,
     sheet: &CostsSheet,
@@ -200,13 +193,7 @@ fn put_standing(
         .and_then(|(limit, standing)| Ok(left_to_spend(limit, standing, terms)?));
     let room = (left.clone(), contingency)
         .all()
-        .and_then(|(left, contingency)| {
-            Ok(without_working(room_to_plan(
-                &left.money,
-                &contingency,
-                terms,
-            )?))
-        });
+        .and_then(|(left, contingency)| Ok(room_to_plan(&left.money, &contingency, terms)?));
     found.headline_money("costs/left", left);
     found.put_money("costs/room", room);
     let part =
@@ -215,13 +202,11 @@ fn put_standing(
     found.put_money("costs/committed", part(|standing| &standing.committed));
     found.put_money("costs/planned", part(|standing| &standing.planned));
     found.put_money("costs/contingency", part(|standing| &standing.contingency));
-    let sum = |pick: fn(&Standing) -> Money| {
-        standing
-            .clone()
-            .map(|standing| without_working(pick(standing)))
-    };
-    found.put_money("costs/total", sum(|standing| standing.sums.total));
-    found.put_money("costs/to_come_back", sum(|standing| standing.to_come_back));
+    found.put_money("costs/total", part(|standing| &standing.total));
+    found.put_money(
+        "costs/to_come_back",
+        part(|standing| &standing.to_come_back),
+    );
 }
 
 /// The sums by group, in the order in which the lines name them.

@@ -39,6 +39,7 @@ fn problem(why: &EntryProblem) -> Phrase {
         EntryProblem::NotOneValue => same("One value is expected; sums and ranges are not read."),
         EntryProblem::OneSided => same("A + or a − alone is no tolerance: give both, or ±."),
         EntryProblem::SignedTolerance => same("A tolerance has no sign of its own."),
+        EntryProblem::ToleranceTooLarge => same("The ± must be less than the value itself."),
         EntryProblem::PercentOfDegrees => same("A temperature takes its ± in degrees."),
         EntryProblem::Brackets => same("The brackets do not match."),
         EntryProblem::UnknownGauge => pair(

@@ -72,6 +72,9 @@ pub enum EntryProblem {
     /// A tolerance with a sign of its own: `± -0.5`.
     #[error("a tolerance has no sign of its own")]
     SignedTolerance,
+    /// A tolerance that would bring the value to nought or below, where the field's least value is above it.
+    #[error("the tolerance is as large as the value itself")]
+    ToleranceTooLarge,
     /// A tolerance in per cent of something whose nought is arbitrary: a temperature in degrees.
     #[error("a temperature has no tolerance in per cent")]
     PercentOfDegrees,

@@ -33,6 +33,15 @@ pub(super) fn reading(entry: &Entry, ask: &Ask, mark: Mark) -> Result<Reading, F
     }
     within_limits(value, entry, ask)?;
     let (plus, minus, stated) = sides(entry, ask, mark, unit, value)?;
+    if stated == Stated::Typed && ask.lowest.is_some_and(|lowest| lowest > 0.0) && minus >= value {
+        let bound = match &entry.tolerance {
+            Tolerance::Both(bound) | Tolerance::Sides { minus: bound, .. } => {
+                bound.term.number.at.clone()
+            }
+            _ => entry.at.clone(),
+        };
+        return Err((bound, EntryProblem::ToleranceTooLarge));
+    }
     Ok(Reading {
         value,
         plus,

@@ -2,7 +2,9 @@
 
 use core::f64::consts::PI;
 
-use measure::{Acceleration, Force, Inertia, Kind, Length, Mass, Ratio, Speed, Time, Traced};
+use measure::{
+    Acceleration, Force, Inertia, Kind, Length, Mass, Ratio, Rotation, Speed, Time, Traced,
+};
 
 use super::effort::Pull;
 use super::engine::TorqueCurve;
@@ -73,7 +75,8 @@ pub struct Start {
 }
 
 /// The time from rest to a speed, always in the gear that accelerates best; below the engine's lowest speed the clutch
-/// slips in the lowest gear. None where that speed is out of reach.
+/// slips in the lowest gear. None where that speed is out of reach. Its ± holds that of the greatest pull, for torque
+/// and efficiency.
 ///
 /// # Units
 /// Seconds.
@@ -90,8 +93,17 @@ pub fn time_to_speed(
     start: &Start,
 ) -> Option<Time> {
     let circumference = &gears.first()?.circumference;
+    let lowest = gears
+        .iter()
+        .max_by(|a, b| a.overall.value().total_cmp(&b.overall.value()))?;
+    // What torque and efficiency are off by stands in the greatest pull: all other pulls are off by the same share.
+    let (from, to) = limits.range();
+    let peak = Rotation::exact(curve.peak_torque_at(from, to));
+    let pull = lowest.effort_of(&curve.torque(&peak));
     let fixed = Run {
         torque: curve.plain(),
+        pull: pull.value(),
+        circumference: circumference.value(),
         overall: gears.iter().map(|gear| gear.overall.value()).collect(),
         efficiency: gears.iter().map(|gear| gear.efficiency.value()).collect(),
         limits: limits.range(),
@@ -99,9 +111,10 @@ pub fn time_to_speed(
     };
     let inertia = start.inertia.clone().unwrap_or_else(|| Inertia::exact(0.0));
     let change = &start.change;
-    let inputs: [&dyn Traced; 9] = [
+    let inputs: [&dyn Traced; 10] = [
         target,
         circumference,
+        &pull,
         &resistance.mass,
         &resistance.rolling,
         &resistance.air,
@@ -121,6 +134,8 @@ pub fn time_to_speed(
 /// All that stays the same while the inputs are varied.
 struct Run {
     torque: std::rc::Rc<dyn Fn(f64) -> f64>,
+    pull: f64,
+    circumference: f64,
     overall: Vec<f64>,
     efficiency: Vec<f64>,
     limits: (f64, f64),
@@ -133,6 +148,7 @@ impl Run {
         let [
             target,
             circumference,
+            pull,
             mass,
             rolling,
             air,
@@ -146,7 +162,14 @@ impl Run {
         };
         let at = |v: f64| {
             let resistance = rolling * mass * 9.806_65 + 0.5 * air * drag * area * v * v;
-            self.best(v, circumference, mass, resistance, inertia)
+            self.best(
+                v,
+                circumference,
+                pull / self.pull,
+                mass,
+                resistance,
+                inertia,
+            )
         };
         let step = target / STEPS as f64;
         let mut seconds = 0.0;
@@ -170,11 +193,12 @@ impl Run {
         &self,
         v: f64,
         circumference: f64,
+        share: f64,
         mass: f64,
         resistance: f64,
         inertia: f64,
     ) -> Option<(usize, f64)> {
-        let radius = circumference / (2.0 * PI);
+        let [radius, radius_of_pull] = [circumference, self.circumference].map(|c| c / (2.0 * PI));
         (0..self.overall.len())
             .filter_map(|gear| {
                 let i = self.overall[gear];
@@ -183,8 +207,8 @@ impl Run {
                 if n > self.limits.1 || slipping && i < self.lowest_gear() {
                     return None;
                 }
-                let effort =
-                    (self.torque)(n.max(self.limits.0)) * i * self.efficiency[gear] / radius;
+                let torque = share * (self.torque)(n.max(self.limits.0));
+                let effort = torque * i * self.efficiency[gear] / radius_of_pull;
                 let factor = if self.inertia {
                     1.04 + inertia * i * i / (radius * radius * mass)
                 } else {

@@ -59,13 +59,25 @@ pub fn least_pinion(ratio: f64) -> u32 {
     }
 }
 
-/// The counts to look at for a wanted ratio: pinions from the least that is usual, crown wheels up to 60 teeth.
+/// The counts to look at for a wanted ratio: pinions from the least that is usual, crown wheels up to 60 teeth. Axles with
+/// reduction in the hubs have pinions nearly as large as their crown wheels; a worm has starts in place of teeth.
 #[must_use]
-pub fn usual_teeth(wanted: f64) -> ToothLimits {
+pub fn usual_teeth(wanted: f64, worm: bool) -> ToothLimits {
+    let crown = USUAL_TEETH.crown;
+    if worm {
+        let pinion = (2, 9);
+        return ToothLimits { pinion, crown };
+    }
+    if wanted < 2.5 {
+        return ToothLimits {
+            pinion: (11, 32),
+            crown: (17, crown.1),
+        };
+    }
     let least = least_pinion(wanted);
     ToothLimits {
         pinion: (least, least + 5),
-        crown: USUAL_TEETH.crown,
+        crown,
     }
 }
 
@@ -75,7 +87,7 @@ mod tests {
 
     #[test]
     fn every_pair_hunts_and_the_nearest_comes_first() {
-        let pairs = tooth_pairs(4.3, usual_teeth(4.3), 6);
+        let pairs = tooth_pairs(4.3, usual_teeth(4.3, false), 6);
         assert_eq!(pairs.len(), 6);
         assert!(pairs.iter().all(|pair| pair.meeting().hunting()));
         assert_eq!(
@@ -87,5 +99,16 @@ mod tests {
         );
         let off = |pair: &Teeth| (pair.ratio() - 4.3).abs();
         assert!(pairs.windows(2).all(|two| off(&two[0]) <= off(&two[1])));
+    }
+    #[test]
+    fn a_hunting_pair_lies_within_a_thirtieth_of_any_ratio_that_axles_are_made_in() {
+        let near = |wanted: f64, worm: bool| tooth_pairs(wanted, usual_teeth(wanted, worm), 1)[0];
+        for step in 0..=80 {
+            let bevel = 1.1 + 0.1 * f64::from(step);
+            let off = (near(bevel, false).ratio() / bevel - 1.0).abs();
+            assert!(off < 1.0 / 30.0, "{bevel}");
+        }
+        let worm = near(8.25, true);
+        assert_eq!((worm.crown, worm.pinion), (33, 4));
     }
 }

@@ -1,8 +1,7 @@
 //! What may be done to a spring: leaves as new, one more or one fewer, and the arch or leaf for a wanted height.
 
-use measure::{Force, Length, Ratio};
+use measure::Length;
 
-use super::handbook;
 use super::height::Seat;
 use super::leaf::{Leaf, LeafKind, Pack};
 use crate::TradeError;
@@ -103,28 +102,29 @@ pub fn block_for(seat: &Seat, height_now: &Length, wanted: &Length) -> Length {
 
 /// Thickness of one more leaf, as wide and long as a given one, that lifts the frame to a wanted height.
 ///
+/// lift = travel now - travel with the leaf, and the leaf's own thickness where the spring lies on the axle
+///
 /// # Units
 /// Metres.
 /// # Valid range
-/// Lifts only, within what a leaf of 3 to 30 mm gives.
+/// Lifts only, within what a leaf of 3 to 30 mm gives. The travel of a pack is told by whatever the height rests on.
 /// # Errors
-/// [`TradeError::Measure`] when no such leaf reaches the height.
+/// [`TradeError::Measure`] when no such leaf reaches the height; as [`Pack::new`] when the leaf cannot be.
 /// # Source
-/// The handbook's rate and the height, solved for the thickness.
+/// The travel and the height, solved for the thickness.
 pub fn leaf_thickness_for(
     pack: &Pack,
     like: &Leaf,
-    stiffening: &Ratio,
-    load: &Force,
+    travel: &dyn Fn(&Pack) -> Result<Length, TradeError>,
     lift: &Length,
     mounting: super::Mounting,
 ) -> Result<Length, TradeError> {
-    let now = load / handbook::rate_of(pack, pack.carrying(), stiffening);
+    let now = travel(pack)?;
     let grows = match mounting {
         super::Mounting::SpringOverAxle => 1.0,
         super::Mounting::SpringUnderAxle => 0.0,
     };
-    let thickness = Length::root("t", 0.003, 0.030, |thickness| {
+    let after = |thickness: &Length| {
         let extra = Leaf {
             thickness: thickness.clone(),
             kind: LeafKind::Graduated,
@@ -132,8 +132,13 @@ pub fn leaf_thickness_for(
             gap: None,
             ..like.clone()
         };
-        let rate = handbook::rate_of(pack, pack.carrying().chain([&extra]), stiffening);
-        (&now - load / rate) + thickness * grows - lift
+        travel(&with_leaf(pack, extra)?)
+    };
+    // A leaf that the seat swallows whole is refused in one sentence rather than at every thickness.
+    after(&Length::exact(0.003))?;
+    let thickness = Length::root("t", 0.003, 0.030, |thickness| {
+        let after = after(thickness).unwrap_or_else(|_| now.clone());
+        &now - after + thickness * grows - lift
     })?;
     Ok(thickness)
 }

@@ -5,9 +5,9 @@ use measure::{Held, Source};
 /// The handbook rate of a laminated spring.
 pub static HANDBOOK_RATE: Source = Source {
     title: "SAE HS-788, Manual on Design and Application of Leaf Springs (form 32 E ΣI SF / L³)",
-    place: "chapter on rate; the stiffening factor 1.1 for thinned ends as used by Arora, Bhushan and Aggarwal, \
-            ISRN 2014, 762561, table 3",
-    held: Held::Memory,
+    place: "chapter on rate, the form as quoted at ck5.com, thread 228559; the stiffening factor 1.1 for thinned ends as \
+            used by Arora, Bhushan and Aggarwal, ISRN 2014, 762561, table 3",
+    held: Held::Seen,
 };
 
 /// The handbook rate when the seat is not half-way: elementary beam theory.

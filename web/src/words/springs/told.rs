@@ -425,6 +425,12 @@ pub(super) const REMARKS: &[(&str, Phrase)] = &[
         same("{row}: leaf {1} stands at {0} of what its steel may bear under the load."),
     ),
     (
+        "overstressed_leaf_by_leaf",
+        same(
+            "{row}: reckoned leaf by leaf, leaf {2} comes to {0} under the load, above the {1} allowed, though not by the handbook. Look at its loose arch.",
+        ),
+    ),
+    (
         "near_its_stress",
         same("{row}: leaf {1} stands at {0} of what its steel may bear under the load."),
     ),

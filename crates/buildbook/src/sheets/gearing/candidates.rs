@@ -7,7 +7,7 @@ use trade::gearing::{Meeting, Teeth, engine_speed, speed_per_1000};
 
 use super::dial::Dial;
 use super::gears::Line;
-use super::pull::Pulling;
+use super::pull::{Pulling, steeper};
 use super::{CandidateRow, teeth};
 use crate::key::joined;
 use crate::{All, Found, Lack, Purchase, Rank, Remark};
@@ -116,7 +116,7 @@ fn show_pull(
     id: &str,
 ) {
     let mut best: Option<measure::Speed> = None;
-    let mut steepest: Option<Ratio> = None;
+    let mut steepest = None;
     let mut lack = None;
     for (gear, fitted) in line.gears.iter().zip(&pulling.pulls) {
         let overall = (line.train_in(gear), axle.clone(), gear.ratio.clone())
@@ -132,13 +132,8 @@ fn show_pull(
             Err(why) => lack = lack.or(Some(why)),
             Ok(_) => {}
         }
-        if let Ok(hill) = pulling.hill(&pull)
-            && steepest
-                .as_ref()
-                .is_none_or(|old| hill.slope.value() > old.value())
-        {
-            steepest = Some(hill.slope);
-        }
+        let hill = pulling.hill(&pull).map(|hill| hill.slope);
+        steepest = Some(steeper(steepest, hill));
     }
     let lack = lack.unwrap_or_else(|| Lack::needs(["gearing/gears/1/ratio".into()]));
     found.show(
@@ -149,9 +144,7 @@ fn show_pull(
     found.show(
         joined(&["gearing/candidate_hill", id]),
         Kind::Slope,
-        &steepest
-            .map(|slope| pulling.held_by_grip(slope))
-            .ok_or(lack),
+        &pulling.held_by_grip(steepest.unwrap_or(Err(lack))),
     );
 }
 

@@ -144,7 +144,7 @@ impl Pulling {
     pub(super) fn show(&self, found: &mut Found, gears: &[GearFound]) {
         let greatest = self.greatest_torque();
         let mut tops: Vec<(usize, Speed)> = Vec::new();
-        let mut steepest: Result<Ratio, Lack> = Err(Lack::needs([]));
+        let mut steepest = None;
         for (place, (gear, pull)) in gears.iter().zip(&self.pulls).enumerate() {
             let top = self.top_speed(pull);
             found.show(gear.result("top"), Kind::Speed, &top);
@@ -153,14 +153,7 @@ impl Pulling {
             }
             let slope = self.hill(pull).map(|hill| hill.slope);
             found.show(gear.result("hill"), Kind::Slope, &slope);
-            let better = match (&steepest, &slope) {
-                (Ok(old), Ok(new)) => new.value() > old.value(),
-                (Err(_), _) => true,
-                _ => false,
-            };
-            if better {
-                steepest = slope;
-            }
+            steepest = Some(steeper(steepest, slope));
             let effort = (pull.clone(), greatest.clone()).all();
             let effort = effort.map(|(pull, torque)| pull.effort_of(&torque));
             found.show(gear.result("effort"), Kind::Force, &effort);
@@ -170,7 +163,7 @@ impl Pulling {
             .max_by(|a, b| a.1.value().total_cmp(&b.1.value()));
         let best = best.map(|(_, top)| top).ok_or_else(|| self.lack_of_top());
         found.headline("gearing/top_speed", Kind::Speed, &best);
-        self.show_hills(found, steepest);
+        self.show_hills(found, steepest.unwrap_or_else(|| Err(self.lack_of_top())));
         self.show_time(found);
         self.show_engine(found);
     }
@@ -196,24 +189,19 @@ impl Pulling {
         Ok(curve.torque(&n))
     }
 
-    /// The slope that the engine climbs, or the one on which the driven tyres slip, where that is less.
-    pub(super) fn held_by_grip(&self, by_torque: Ratio) -> Ratio {
-        let mut limits = vec![(limit::TORQUE, by_torque)];
-        if let Ok(slope) = self.slipping(&Acceleration::exact(0.0)) {
-            limits.push((limit::GRIP, slope));
-        }
-        Ratio::least_of(&limits)
-            .of_kind(Kind::Slope)
-            .called("s_max")
+    /// The slope that the engine climbs, or the one on which the driven tyres slip, where that is less. Where the engine
+    /// climbs anything, the tyres alone tell.
+    pub(super) fn held_by_grip(&self, by_torque: Result<Ratio, Lack>) -> Result<Ratio, Lack> {
+        let slipping = self.slipping(&Acceleration::exact(0.0));
+        least(
+            [(limit::TORQUE, by_torque), (limit::GRIP, slipping)],
+            "s_max",
+        )
     }
 
     fn show_hills(&self, found: &mut Found, by_torque: Result<Ratio, Lack>) {
         let at_rest = Acceleration::exact(0.0);
-        let by_torque = match by_torque {
-            Err(lack) if lack.needed() == Some(&[]) => Err(self.lack_of_top()),
-            other => other,
-        };
-        let hill = by_torque.map(|slope| self.held_by_grip(slope));
+        let hill = self.held_by_grip(by_torque);
         found.headline("gearing/steepest", Kind::Slope, &hill);
         found.show("gearing/grip_slope", Kind::Slope, &self.slipping(&at_rest));
         found.headline("gearing/restart", Kind::Slope, &self.restart());
@@ -235,14 +223,18 @@ impl Pulling {
             let force = pull.effort_of(torque);
             restart_slope(&force, &resistance.mass, &resistance.rolling, &start)
         };
-        let mut allowed = vec![(limit::TORQUE, slope(&self.greatest_torque()?)?)];
-        if let Some(clutch) = &self.sheet.clutch {
-            allowed.push((limit::CLUTCH, slope(clutch)?));
-        }
-        if let Ok(slipping) = self.slipping(&start) {
-            allowed.push((limit::GRIP, slipping));
-        }
-        Ok(Ratio::least_of(&allowed).of_kind(Kind::Slope).called("s_r"))
+        let by_torque = slope(&self.greatest_torque()?).map_err(Lack::from);
+        let by_clutch = self.sheet.clutch.as_ref();
+        let by_clutch = by_clutch.map_or_else(
+            || Err(Lack::refused(trade::TradeError::NoLimit)),
+            |clutch| slope(clutch).map_err(Lack::from),
+        );
+        let limits = [
+            (limit::TORQUE, by_torque),
+            (limit::CLUTCH, by_clutch),
+            (limit::GRIP, self.slipping(&start)),
+        ];
+        least(limits, "s_r")
     }
 
     fn show_time(&self, found: &mut Found) {
@@ -303,6 +295,48 @@ impl Pulling {
             .map_err(Clone::clone);
         found.show("gearing/rolling", Kind::Ratio, &rolling);
     }
+}
+
+fn is_limitless(hill: &Result<Ratio, Lack>) -> bool {
+    let refusal = hill.as_ref().err().and_then(Lack::refusal);
+    refusal == Some(&trade::TradeError::NoLimit)
+}
+
+/// The steeper of two hills: one that nothing limits is steeper than any.
+pub(super) fn steeper(
+    one: Option<Result<Ratio, Lack>>,
+    other: Result<Ratio, Lack>,
+) -> Result<Ratio, Lack> {
+    let Some(one) = one else { return other };
+    let wins = match (&one, &other) {
+        _ if is_limitless(&one) => false,
+        _ if is_limitless(&other) => true,
+        (Ok(one), Ok(other)) => other.value() > one.value(),
+        (one, _) => one.is_err(),
+    };
+    if wins { other } else { one }
+}
+
+/// The least of several slopes; the first is asked for, the others count where they are known.
+fn least<const N: usize>(
+    slopes: [(&'static str, Result<Ratio, Lack>); N],
+    symbol: &'static str,
+) -> Result<Ratio, Lack> {
+    if let (_, Err(lack)) = &slopes[0]
+        && !is_limitless(&slopes[0].1)
+    {
+        return Err(lack.clone());
+    }
+    let mut known: Vec<(&'static str, Ratio)> = Vec::new();
+    known.extend(
+        slopes
+            .into_iter()
+            .filter_map(|(name, slope)| Some((name, slope.ok()?))),
+    );
+    if known.is_empty() {
+        return Err(Lack::refused(trade::TradeError::NoLimit));
+    }
+    Ok(Ratio::least_of(&known).of_kind(Kind::Slope).called(symbol))
 }
 
 fn ground(sheet: &GearingSheet) -> Ground {

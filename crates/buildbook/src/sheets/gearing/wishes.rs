@@ -42,7 +42,7 @@ pub(super) fn for_speed(found: &mut Found, line: &Line) -> Vec<PairFound> {
     let (Ok(axle), Ok((_, speed, circumference, others))) = (axle, asked) else {
         return Vec::new();
     };
-    pairs(found, &axle, "speed_pair", |axle, id, found| {
+    pairs(found, line, &axle, "speed_pair", |axle, id, found| {
         let revs: Result<Rotation, Lack> =
             Ok(engine_speed(&circumference, speed, &(axle * &others)));
         found.show(
@@ -76,7 +76,7 @@ pub(super) fn for_hill(found: &mut Found, line: &Line, pulling: &Pulling) -> Vec
     let (Ok(axle), Ok((_, gear, fitted))) = (axle, asked) else {
         return Vec::new();
     };
-    pairs(found, &axle, "hill_pair", |axle, id, found| {
+    pairs(found, line, &axle, "hill_pair", |axle, id, found| {
         let slope = (line.train_in(gear), gear.ratio.clone())
             .all()
             .and_then(|(train, ratio)| {
@@ -140,11 +140,13 @@ fn others(line: &Line, gear: &Gear) -> Result<Ratio, Lack> {
 
 fn pairs(
     found: &mut Found,
+    line: &Line,
     wanted: &Ratio,
     name: &str,
     show: impl Fn(&Ratio, &str, &mut Found),
 ) -> Vec<PairFound> {
-    let near = tooth_pairs(wanted.value(), usual_teeth(wanted.value()), PAIRS);
+    let worm = line.sheet.axle_kind.value() == Some(&"worm");
+    let near = tooth_pairs(wanted.value(), usual_teeth(wanted.value(), worm), PAIRS);
     near.into_iter()
         .enumerate()
         .map(|(place, teeth)| {

@@ -174,7 +174,11 @@ pub(super) fn show(
         }
     }
     let rakes = show_rake(vehicle, &front, &rear, found);
-    show_angles(sheet, &front, &rear, rakes, found);
+    let raked = match rakes {
+        Some((before, after)) => Some((before, after).all().map(|(before, after)| after - before)),
+        None => raked_by_one(vehicle, &front, &rear),
+    };
+    show_angles(sheet, &front, &rear, raked, found);
 }
 
 /// Load, limit and what the springs themselves allow, axle by axle.
@@ -239,18 +243,38 @@ fn show_rake(
     Some((now, after))
 }
 
+/// The change of rake where the springs of one axle only were entered: those of the other stay as they are.
+fn raked_by_one(
+    vehicle: &VehicleFindings,
+    front: &Side<'_>,
+    rear: &Side<'_>,
+) -> Option<Result<Angle, Lack>> {
+    let rise = |spring: &Spring| {
+        (spring.height(), height_after(spring))
+            .all()
+            .map(|(now, after)| after - now)
+    };
+    let as_is = || Ok(Length::exact(0.0));
+    let planned = |side: &Side<'_>| side.each().any(|spring| spring.plan.is_some());
+    let (front, rear) = match (front.mean(rise), rear.mean(rise)) {
+        (Some(rise), None) if planned(front) => (rise, as_is()),
+        (None, Some(rise)) if planned(rear) => (as_is(), rise),
+        _ => return None,
+    };
+    let all = (front, rear, vehicle.sheet.wheelbase.ask()).all();
+    Some(all.map(|(front, rear, wheelbase)| trade::rake(&front, &rear, wheelbase)))
+}
+
 /// What the planned work does to castor and pinion: the seat's turn against the frame, and the frame's own rake.
 fn show_angles(
     sheet: &SpringsSheet,
     front: &Side<'_>,
     rear: &Side<'_>,
-    rakes: Option<(Result<Angle, Lack>, Result<Angle, Lack>)>,
+    raked: Option<Result<Angle, Lack>>,
     found: &mut Found,
 ) {
-    let Some((before, after)) = rakes else { return };
-    let raked = (before, after)
-        .all()
-        .map(|(before, after)| (after - before).called("Δrake"));
+    let Some(raked) = raked else { return };
+    let raked = raked.map(|raked| raked.called("Δrake"));
     for (name, changed, side, as_is) in [
         ("castor", "Δcastor", front, &sheet.castor),
         ("pinion", "Δpinion", rear, &sheet.pinion),

@@ -278,12 +278,12 @@ fn show_wanted(spring: &Spring, found: &mut Found, row: &str) {
     let leaf = (
         spring.pack(),
         spring.stiffening.clone(),
-        spring.load.clone(),
+        (spring.load.clone(), stand()).all(),
         now,
         entry.wanted.ask(),
     )
         .all()
-        .and_then(|(pack, factor, load, now, wanted)| {
+        .and_then(|(pack, factor, (load, stand), now, wanted)| {
             // A leaf half as long as the main leaf, a step in the middle of the pile.
             let main = pack.main();
             let like = Leaf {
@@ -291,10 +291,18 @@ fn show_wanted(spring: &Spring, found: &mut Found, row: &str) {
                 rear: &main.rear * 0.5,
                 ..main.clone()
             };
-            let lift = wanted - now;
-            let mounting = spring.mounting();
+            let by_handbook =
+                |pack: &trade::Pack| Ok(trade::load_line(pack, &factor)?.travel(&load));
+            let known: Length = by_handbook(pack)?;
+            let travel = |pack: &trade::Pack| match spring.rate_by {
+                RateBy::Handbook => by_handbook(pack),
+                RateBy::Beam => Ok(Beam::new(pack, &load, &load).travel()),
+                // What the press found, changed as the handbook says that the leaf changes it.
+                RateBy::Press => Ok(&stand.travel * (by_handbook(pack)? / &known)),
+            };
+            let (lift, mounting) = (wanted - now, spring.mounting());
             Ok(trade::leaf_thickness_for(
-                pack, &like, &factor, &load, &lift, mounting,
+                pack, &like, &travel, &lift, mounting,
             )?)
         });
     found.show(id("leaf_for", row), Kind::Thickness, &leaf);

@@ -176,6 +176,35 @@ fn stresses(spring: &Spring, found: &mut Found) {
                 .naming((place + 1).to_string()),
         );
     }
+    leaf_by_leaf(spring, &built.ids, found);
+}
+
+/// The leaf that the load overstresses leaf by leaf, where the handbook, in which all share one curve, finds none.
+fn leaf_by_leaf(spring: &Spring, ids: &[std::rc::Rc<str>], found: &mut Found) {
+    let of = |result: &str, id: &str| {
+        let name = joined(&["springs", result, &spring.id, id]);
+        found.figure(&name).cloned()
+    };
+    let by_handbook = ids.iter().filter_map(|id| of("used", id));
+    if by_handbook.fold(0.0, |most, used| used.value().max(most)) > 1.0 {
+        return;
+    }
+    let Some(allowed) = found.figure(&joined(&["springs/allowed", &spring.id])) else {
+        return;
+    };
+    let worst = ids
+        .iter()
+        .enumerate()
+        .filter_map(|(place, id)| Some((place, id, of("stress_beam", id)?)))
+        .max_by(|one, other| one.2.value().total_cmp(&other.2.value()));
+    let Some((place, id, stress)) = worst.filter(|(.., stress)| stress.value() > allowed.value())
+    else {
+        return;
+    };
+    let key = spring.entry.key.under("leaves").under(id).under("arch");
+    let remark = Remark::new(Rank::Caution, "overstressed_leaf_by_leaf").at(key);
+    let remark = remark.with(stress).with(allowed.clone());
+    found.remark(remark.naming((place + 1).to_string()));
 }
 
 fn stance(spring: &Spring, found: &mut Found) {

@@ -39,7 +39,12 @@ impl Spring {
         let free = (self.pack(), self.stiffening.clone())
             .all()
             .map(|(pack, factor)| trade::unclamped_rate(pack, &factor));
-        let differ = (handbook.clone(), beam.clone())
+        // Both at the load: where a helper bears, it bears in both.
+        let at_load = match (&self.line, &self.load) {
+            (Ok(line), Ok(load)) => Ok(line.rate_at(load).clone()),
+            _ => handbook.clone(),
+        };
+        let differ = (at_load, beam.clone())
             .all()
             .map(|(handbook, beam)| (beam / handbook - 1.0).called("Δ"));
         found.show(id("rate_handbook", row), Kind::SpringRate, &handbook);

@@ -105,3 +105,26 @@ fn an_example_is_in_the_unit_of_the_field() {
     };
     assert_eq!(read("", &ask).unwrap_err().example, "4 5/16 in");
 }
+
+#[test]
+fn a_tolerance_that_leaves_nothing_of_a_value_above_nought_is_pointed_at() {
+    let above = Ask {
+        lowest: Some(0.001),
+        ..metric(Kind::Length)
+    };
+    for (text, at) in [
+        ("8 ± 20 mm", 4..6),
+        ("8 +1 -8 mm", 6..7),
+        ("8 mm ± 100 %", 7..10),
+    ] {
+        let error = read(text, &above).unwrap_err();
+        assert_eq!(
+            (error.at, error.why),
+            (at, EntryProblem::ToleranceTooLarge),
+            "{text}"
+        );
+    }
+    assert!(read("8 +20 -7.9 mm", &above).is_ok());
+    // Where nought is possible, so is any tolerance: a block of 0 ± 1 mm.
+    assert!(read("0 ± 1 mm", &metric(Kind::Length)).is_ok());
+}

@@ -24,6 +24,8 @@ pub enum Form {
     Flotation,
     /// Overall diameter by width of a beaded-edge tyre: 820x120, 30x3 1/2.
     BeadedEdge,
+    /// A high-pressure lorry tyre by the diameter it once had and its width: 34x7, on a rim of 20 in.
+    HighPressure,
 }
 
 /// A tyre's designation, understood.
@@ -103,7 +105,7 @@ impl Designation {
         }
         if self
             .rim_mm
-            .is_some_and(|rim| !(190.0..=640.0).contains(&rim))
+            .is_some_and(|rim| !(190.0..=1080.0).contains(&rim))
         {
             return Err(TyreFault::Rim);
         }
@@ -196,12 +198,31 @@ fn sized(tokens: &[Token]) -> Result<(Designation, &[Token]), TyreFault> {
     };
     match rest {
         [] => Err(TyreFault::NoRim),
+        [Token::Slash, Token::Number(second, _), rest @ ..]
+            if *first < 30.0 && !is_rim(between(rest).1) =>
+        {
+            // 5.60/15: a stroke in place of the hyphen.
+            Ok((by_width(*first, true, None, rim_mm(*second)), rest))
+        }
+        [Token::Slash, Token::Number(second, _), rest @ ..]
+            if *first < 30.0 && *second < 1.4 * first =>
+        {
+            // 5.25/5.50-16: one cover in place of two sizes, between both.
+            let (construction, rest) = between(rest);
+            let (rim, rest) = rim(rest)?;
+            Ok((
+                by_width(first.midpoint(*second), true, construction, rim),
+                rest,
+            ))
+        }
         [Token::Slash, Token::Number(aspect, _), rest @ ..] => {
             let (construction, rest) = between(rest);
             let (rim, rest) = rim(rest)?;
+            // 10.0/75-15.3 prints its width in inches.
+            let width = if *first < 30.0 { first * INCH } else { *first };
             let tyre = plain(
                 Form::Metric,
-                *first,
+                width,
                 construction.unwrap_or(Construction::Radial),
                 rim,
             );
@@ -225,6 +246,16 @@ fn sized(tokens: &[Token]) -> Result<(Designation, &[Token]), TyreFault> {
 /// 31x10.50 R 15, 820x120, 30x3 1/2; or a cross in place of the hyphen: 5.60x15, 165x400.
 fn crossed(first: f64, second: f64, rest: &[Token]) -> Result<(Designation, &[Token]), TyreFault> {
     let (construction, after) = between(rest);
+    let under = first - 2.0 * second;
+    if (5.0..12.0).contains(&second) && (under == 20.0 || under == 24.0) {
+        let rest = match after {
+            [Token::Number(code, _), after @ ..] if *code == under => after,
+            _ => rest,
+        };
+        let made = construction.unwrap_or(Construction::Diagonal);
+        let tyre = plain(Form::HighPressure, second * INCH, made, rim_mm(under));
+        return Ok((tyre, rest));
+    }
     if let [Token::Number(code, _), after @ ..] = after
         && (22.0..=45.0).contains(&first)
         && second < 22.0
@@ -320,6 +351,16 @@ fn between(tokens: &[Token]) -> (Option<Construction>, &[Token]) {
             }
             _ => return (made, rest),
         }
+    }
+}
+
+/// Whether a rim's diameter stands here, and no ply rating.
+fn is_rim(tokens: &[Token]) -> bool {
+    let ply = |word: &str| matches!(word, "PR" | "PLY");
+    match tokens {
+        [Token::Number(..), Token::Word(word), ..] => !ply(word),
+        [Token::Number(..), ..] => true,
+        _ => false,
     }
 }
 

@@ -11,7 +11,7 @@ fn read(text: &str) -> Designation {
 #[test]
 fn every_form_is_read() {
     use Construction::{Diagonal, Radial};
-    use Form::{BeadedEdge, Flotation, Inch, Metric, MetricPlain};
+    use Form::{BeadedEdge, Flotation, HighPressure, Inch, Metric, MetricPlain};
     let forms = [
         ("185/80 R 14", Metric, Radial, 185.0, Some(14.0)),
         ("P205/60R15", Metric, Radial, 205.0, Some(15.0)),
@@ -42,6 +42,23 @@ fn every_form_is_read() {
         ("820x120", BeadedEdge, Diagonal, 120.0, None),
         ("30 x 3 1/2", BeadedEdge, Diagonal, 3.5 * 25.4, None),
         ("30x3½", BeadedEdge, Diagonal, 3.5 * 25.4, None),
+        ("34x7", HighPressure, Diagonal, 7.0 * 25.4, Some(20.0)),
+        (
+            "34 x 7 12PR",
+            HighPressure,
+            Diagonal,
+            7.0 * 25.4,
+            Some(20.0),
+        ),
+        ("32x6-20", HighPressure, Diagonal, 6.0 * 25.4, Some(20.0)),
+        ("36x6", HighPressure, Diagonal, 6.0 * 25.4, Some(24.0)),
+        ("5.25/5.50-16", Inch, Diagonal, 5.375 * 25.4, Some(16.0)),
+        ("5.60/15", Inch, Diagonal, 5.60 * 25.4, Some(15.0)),
+        ("7.50/16 8PR", Inch, Diagonal, 7.50 * 25.4, Some(16.0)),
+        ("10.0/75-15.3", Metric, Radial, 254.0, Some(15.3)),
+        ("11 R 22.5", Inch, Radial, 11.0 * 25.4, Some(22.5)),
+        ("12.4-28", Inch, Diagonal, 12.4 * 25.4, Some(28.0)),
+        ("12.4/11-36", Inch, Diagonal, 11.7 * 25.4, Some(36.0)),
     ];
     for (text, form, construction, width, rim) in forms {
         let tyre = read(text);

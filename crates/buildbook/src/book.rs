@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use crate::key::RANK;
-use measure::{Currency, Rounding};
+use measure::{Currency, Mark, MoneyAsk, Rounding, read_money};
 
 use crate::field::{Item, choice, count, list_of, text};
 use crate::{Change, Edit, Entry, Given, Key, sheet};
@@ -129,6 +129,17 @@ impl Book {
             .entry(CURRENCY_KEY)
             .and_then(|entry| Currency::of_code(entry.text.trim()));
         named.unwrap_or(Currency::GBP)
+    }
+
+    /// The currency of an amount that names none: that of the price on its row, else the book's.
+    #[must_use]
+    pub fn currency_at(&self, key: &Key) -> Currency {
+        let home = self.currency();
+        let price = key.row().filter(|_| key.field() != "price");
+        let price = price.and_then(|row| self.entry(row.under("price").as_str()));
+        let read = |entry: &Entry| read_money(&entry.text, &MoneyAsk::price(home, Mark::Point));
+        let reading = price.and_then(|entry| read(entry).ok());
+        reading.map_or(home, |reading| reading.money.currency())
     }
 
     /// How a tie is rounded in all sums of money.

@@ -91,7 +91,7 @@ pub fn money_back(
     let asking = Asking {
         spot: &spot,
         field,
-        currency: book.currency(),
+        currency: book.currency_at(key),
     };
     let entry = book
         .entry(key.as_str())

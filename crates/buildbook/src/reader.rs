@@ -97,10 +97,14 @@ impl Reader<'_> {
             }
             None => field,
         };
+        let currency = match field.form {
+            Form::Money(Finest::Coin) => self.book.currency_at(spot.key()),
+            _ => self.currency,
+        };
         let asking = Asking {
             spot,
             field,
-            currency: self.currency,
+            currency,
         };
         (typed.is_some(), Some(T::read(entry, &asking)))
     }

@@ -2,7 +2,7 @@
 
 use measure::{Ambiguous, Ask, Doubt, Manner, Mark, MoneyAsk, System};
 
-use crate::field::{Field, Finest, Form, Number};
+use crate::field::{Field, Form, Number};
 use crate::{Book, Edit, Entry, Key, field_of};
 
 /// The entry that a text typed into a field makes, when the page shows this manner.
@@ -11,12 +11,9 @@ pub fn typed(field: &Field, text: &str, manner: &Manner) -> Entry {
     let entry = Entry::new(text);
     match &field.form {
         Form::Number(number) => typed_number(number, entry, manner),
-        Form::Money(finest) => {
-            // Whether a mark is in doubt does not depend on the currency's name, only on its number of decimals.
-            let ask = match finest {
-                Finest::Coin => MoneyAsk::amount(measure::Currency::GBP, manner.mark),
-                Finest::Price => MoneyAsk::price(measure::Currency::GBP, manner.mark),
-            };
+        Form::Money(_) => {
+            // Whether a mark is in doubt depends on no currency: the line's may be finer than the book's.
+            let ask = MoneyAsk::price(measure::Currency::GBP, manner.mark);
             let doubtful =
                 measure::read_money(text, &ask).is_ok_and(|reading| reading.otherwise.is_some());
             with_mark(entry, doubtful, manner.mark)

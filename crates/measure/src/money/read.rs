@@ -250,23 +250,22 @@ impl Cut {
         mark: Option<Mark>,
         places: u32,
     ) -> Result<(Decimal, Option<Decimal>), Fault> {
-        let doubtful = mark.is_none() && self.is_doubtful();
-        let decimal_mark = match mark {
-            Some(mark) => Some(mark_char(mark)),
-            None if doubtful => Some(mark_char(usual)),
-            None => self.plain_mark(),
-        };
-        let value = self.number(decimal_mark, places);
-        if !doubtful {
-            return value.map(|value| (value, None));
+        if !self.is_doubtful() {
+            let decimal_mark = mark.map(mark_char).or(self.plain_mark());
+            return self.number(decimal_mark, places).map(|value| (value, None));
         }
-        let other = match usual {
+        let meant = mark.unwrap_or(usual);
+        let other = match meant {
             Mark::Point => Mark::Comma,
             Mark::Comma => Mark::Point,
         };
+        let value = self.number(Some(mark_char(meant)), places);
         let otherwise = self.number(Some(mark_char(other)), places).ok();
         match (value, otherwise) {
-            (Ok(value), otherwise) => Ok((value, otherwise.filter(|o| *o != value))),
+            (Ok(value), otherwise) => {
+                let asked = otherwise.filter(|other| mark.is_none() && *other != value);
+                Ok((value, asked))
+            }
             // Finer than the currency goes: only the thousands mark makes sense of it.
             (Err(_), Some(otherwise)) => Ok((otherwise, None)),
             (Err(fault), None) => Err(fault),

@@ -234,7 +234,7 @@ impl Preview {
                     {
                         text = format!("{text} {theirs}");
                     }
-                    if let Some(error) = unreadable(name, &text, currency, self.mark) {
+                    if let Some(error) = unreadable(name, &text, &fields, currency, self.mark) {
                         self.note(row, heading, &cell, Problem::Unreadable(error));
                     }
                     match fields.iter_mut().find(|(known, _)| known == name) {
@@ -345,14 +345,25 @@ fn as_kept(name: &str, cell: &str) -> String {
     }
 }
 
-/// Why a cell cannot be read as its field needs.
-fn unreadable(name: &str, text: &str, currency: Currency, mark: Mark) -> Option<crate::BookError> {
+/// Why a cell cannot be read as its field needs, beside what stands in its row already.
+fn unreadable(
+    name: &str,
+    text: &str,
+    fields: &[(&'static str, String)],
+    currency: Currency,
+    mark: Mark,
+) -> Option<crate::BookError> {
     let field = CostLine::SPEC.field(name)?;
-    let spot = Spot::from(&Key::from(format!("costs/lines/1/{name}")));
+    let at = |name: &str| Key::from(format!("costs/lines/1/{name}"));
+    let price = fields.iter().find(|(known, _)| *known == "price");
+    let price = price.map(|(_, price)| (at("price"), Entry::new(price.as_str())));
+    let home = (Key::from("book/currency"), Entry::new(currency.code()));
+    let key = at(name);
+    let spot = Spot::from(&key);
     let asking = Asking {
         spot: &spot,
         field,
-        currency,
+        currency: Book::of("row", price.into_iter().chain([home])).currency_at(&key),
     };
     let manner = Manner {
         mark,

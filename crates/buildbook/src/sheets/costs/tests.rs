@@ -1,6 +1,6 @@
 //! The costs sheet from typed text to sums worked out by hand.
 
-use measure::{Currency, Decimal, Money, Rounding};
+use measure::{Currency, Decimal, Manner, Mark, Money, Rounding};
 use trade::costs::{BreakEven, LineState, Side, Terms};
 
 use super::lines::lines;
@@ -172,6 +172,33 @@ fn without_a_rate_of_exchange_a_line_is_named_and_not_counted() {
     assert_eq!(found.costs.found.remarks[0].fact, "line_without_rate");
     let lack = found.costs.lines[0].amounts.as_ref().unwrap_err();
     assert_eq!(*lack, Lack::needs(["costs/lines/1/rate".into()]));
+}
+
+#[test]
+fn bare_amounts_beside_a_price_are_as_fine_as_its_currency() {
+    // 2.012 dinars of carriage on 100, and 6.15 dollars on 10 in a book of krónur, which know no smaller coin.
+    for (home, price, carriage, rate, total) in [
+        ("GBP", "100 KWD", "2.012", "2", "204.02 GBP"),
+        ("ISK", "10 USD", "6.15", "100", "1615 ISK"),
+    ] {
+        for mark in [Mark::Point, Mark::Comma] {
+            let manner = Manner {
+                mark,
+                ..Manner::default()
+            };
+            let typed = match mark {
+                Mark::Point => carriage.to_owned(),
+                Mark::Comma => carriage.replace('.', ","),
+            };
+            let book = book(&[("lines/1/price", price), ("lines/1/rate", rate)]);
+            let book = book.with(&book.setting("book/currency", Some(home.into())));
+            let carriage = Key::from("costs/lines/1/carriage");
+            let book = book.with(&book.typing(&carriage, &typed, &manner));
+            let found = found(&book);
+            assert_eq!(found.costs.found.errors, []);
+            assert_eq!(money(&found, "costs/lines/1"), total);
+        }
+    }
 }
 
 #[test]

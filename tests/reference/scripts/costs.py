@@ -6,6 +6,7 @@ from decimal import ROUND_HALF_EVEN, ROUND_HALF_UP, Decimal
 from fractions import Fraction
 
 import iso4217
+import jobs.costs
 import numpy
 from scipy.optimize import Bounds, LinearConstraint, milp
 
@@ -146,6 +147,11 @@ def table(inputs):
     return [len(rows), sum(map(len, rows)), sum(len(cell) for row in rows for cell in row)]
 
 
+def job(inputs):
+    found = jobs.costs.job(inputs["entries"])
+    return [found[name] for name in inputs["results"]]
+
+
 if __name__ == "__main__":
-    names = "minor_units currencies rounded line priced exchanged split ahead transfers left worth table"
+    names = "minor_units currencies rounded line priced exchanged split ahead transfers left worth table job"
     compare("costs", {name: globals()[name] for name in names.split()})

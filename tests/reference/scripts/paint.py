@@ -3,6 +3,7 @@
 import math
 import re
 
+import jobs.paint
 import numpy as np
 from CoolProp.HumidAirProp import HAPropsSI
 from recompute import compare
@@ -113,6 +114,11 @@ def air_time(i):
     return run.t_events[0][0]
 
 
+def whole_job(i):
+    found = jobs.paint.job(i["entries"])
+    return [found[name] for name in i["results"]]
+
+
 if __name__ == "__main__":
     compare(
         "paint",
@@ -126,5 +132,6 @@ if __name__ == "__main__":
             "film_from_stock": film_from_stock,
             "dew_point": dew_point,
             "air_time": air_time,
+            "job": whole_job,
         },
     )

@@ -42,6 +42,7 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         "left" => left(inputs),
         "worth" => worth(inputs),
         "table" => table_shape(inputs),
+        "job" => crate::books::results(inputs),
         _ => Err(crate::unknown(of)),
     }
 }

@@ -4,6 +4,7 @@
 //! value the data names. The runner is strict: a subject without checks, a name nobody computes, an input nobody reads
 //! and a key that is not part of the format are failures.
 
+mod books;
 mod check;
 mod inputs;
 mod quantities;

@@ -22,6 +22,7 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         }
         "solvent" | "solvent_limits" | "mixed_density" | "scale" => mixes(of, inputs),
         "cheapest_tins" => tins(inputs),
+        "job" => crate::books::results(inputs),
         "time_at" | "dew_point" | "least_metal" | "air_time" => day(of, inputs),
         _ => Err(crate::unknown(of)),
     }

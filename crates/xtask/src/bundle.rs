@@ -71,6 +71,14 @@ pub fn up_to_date(build: Build) -> Outcome<PathBuf> {
         Build::Dev => "the pages, quickly",
     };
     step(name, || {
+        // Trunk may fetch nothing, tools nor libraries, and on a fresh machine there are none yet. Without a network what is
+        // there must do: then the build says what is missing.
+        let mut fetch = Command::new("cargo");
+        let _ = printed(
+            fetch
+                .args(["fetch", "--locked"])
+                .current_dir(places::root()),
+        );
         let mut trunk = Command::new("trunk");
         trunk
             .args(["build", "--offline", "--dist"])

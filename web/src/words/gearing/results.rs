@@ -235,7 +235,7 @@ pub(super) const REMARKS: Table = &[
     (
         "no_low_ratio",
         pair(
-            "The transfer box is in low, but its low ratio is not entered: high counts as 1.",
+            "The transfer box is in low, but its low ratio is not entered: it counts as 1.",
             "The transfer case is in low, but its low ratio is not entered: it counts as 1.",
         ),
     ),
@@ -263,6 +263,17 @@ pub(super) const REMARKS: Table = &[
     (
         "piston_speed_at_cruise",
         same("At the cruise the pistons run at {0}, more than the {1} that is kept to."),
+    ),
+    (
+        "cruise_above_red_line",
+        same("At the cruise the engine turns at {0}, above its red line of {1}."),
+    ),
+    (
+        "hill_beyond_grip",
+        pair(
+            "The driven tyres slip on {0}: no axle ratio climbs the hill that is wished for.",
+            "The driven tires slip on {0}: no axle ratio climbs the hill that is wished for.",
+        ),
     ),
     (
         "dial_within",

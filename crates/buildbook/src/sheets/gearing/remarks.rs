@@ -79,6 +79,7 @@ fn of_pull(found: &mut Found, line: &Line, pulling: &Pulling) {
             });
         }
     }
+    beyond(found, line, pulling);
     let limit = line
         .sheet
         .piston_limit
@@ -93,6 +94,26 @@ fn of_pull(found: &mut Found, line: &Line, pulling: &Pulling) {
                 .with(cruise)
                 .with(limit),
         );
+    }
+}
+
+/// Wishes that no axle ratio fulfils: a cruise above the red line, a hill on which the tyres slip.
+fn beyond(found: &mut Found, line: &Line, pulling: &Pulling) {
+    let red_line = pulling.red_line.as_ref();
+    let cruise = found.figure("gearing/cruise").cloned();
+    if let (Some(red_line), Some(cruise)) = (red_line, cruise)
+        && cruise.value() > red_line.value()
+    {
+        let remark = Remark::new(Rank::Warning, "cruise_above_red_line").at("vehicle/red_line");
+        found.remark(remark.with(cruise).with(red_line.figure(Kind::Rotation)));
+    }
+    let slipping = found.figure("gearing/grip_slope").cloned();
+    if let (Some(hill), Some(slipping)) = (line.sheet.wanted_hill.value(), slipping)
+        && hill.value() > slipping.value()
+    {
+        let key = line.sheet.wanted_hill.key().clone();
+        let remark = Remark::new(Rank::Caution, "hill_beyond_grip").at(key);
+        found.remark(remark.with(slipping));
     }
 }
 

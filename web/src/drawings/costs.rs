@@ -12,25 +12,13 @@ use trade::costs::{BreakEven, Choice, Reckoned};
 use yew::{Html, html};
 
 /// The budget: paid, committed, planned, held back, left.
-pub static BUDGET: Plate = Plate {
-    id: "costs/budget",
-    shape: 0.84,
-    draw: budget,
-};
+pub static BUDGET: Plate = Plate::new("costs/budget", 0.84, budget);
 
 /// Hire or buy.
-pub static HIRE: Plate = Plate {
-    id: "costs/hire_even",
-    shape: 0.62,
-    draw: hire,
-};
+pub static HIRE: Plate = Plate::new("costs/hire_even", 0.62, hire);
 
 /// Send out or do here.
-pub static SEND: Plate = Plate {
-    id: "costs/send_even",
-    shape: 0.62,
-    draw: send,
-};
+pub static SEND: Plate = Plate::new("costs/send_even", 0.62, send);
 
 /// A decimal as a place on the paper: a float is fine enough for that.
 fn float(value: Decimal) -> f64 {

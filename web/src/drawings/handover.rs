@@ -8,11 +8,7 @@ use buildbook::Key;
 use yew::{Html, html};
 
 /// The vehicle from above, its front to the left, with a numbered mark for each check.
-pub static ROUND: Plate = Plate {
-    id: "handover/round",
-    shape: 0.74,
-    draw: round,
-};
+pub static ROUND: Plate = Plate::new("handover/round", 0.74, round);
 
 /// Where each of the usual checks is: along the vehicle from its front, and across from its middle, in shares of length and half width.
 const PLACES: &[(&str, f64, f64)] = &[

@@ -5,7 +5,7 @@
 //! their weight at any size; the frame draws again when its width changes.
 //!
 //! ```ignore
-//! pub static SPEEDS: Plate = Plate { id: "gearing/speeds", draw: speeds };
+//! pub static SPEEDS: Plate = Plate::new("gearing/speeds", 0.66, speeds);
 //!
 //! fn speeds(state: &State, paper: &Paper) -> Option<Drawing> {
 //!     let found = state.findings.gearing.as_ref()?;            // None: the frame shows its empty state
@@ -78,20 +78,37 @@ pub struct Plate {
     /// `gearing/speeds`: also where the words look for its empty state.
     pub id: &'static str,
     /// Height over width on a wide screen.
-    pub shape: f64,
+    shape: f64,
+    /// How high it must be at a width for all that it names.
+    least: fn(&State, f64) -> f64,
     /// Draws it; `None` while too little is known.
     pub draw: fn(&State, &Paper) -> Option<Drawing>,
 }
 
 impl Plate {
+    /// A drawing by its id, its height over its width on a wide screen, and how it is drawn.
+    pub const fn new(
+        id: &'static str,
+        shape: f64,
+        draw: fn(&State, &Paper) -> Option<Drawing>,
+    ) -> Self {
+        Self {
+            id,
+            shape,
+            least: |_, _| 0.0,
+            draw,
+        }
+    }
+
+    /// The same, and never lower at a width than what it has to name asks for.
+    pub const fn with_room(self, least: fn(&State, f64) -> f64) -> Self {
+        Self { least, ..self }
+    }
+
     /// How high the drawing is at a width: in its shape, and at least as high as what it has to name.
     pub fn height(&self, state: &State, width: f64) -> f64 {
         let usual = (width * self.shape).clamp(220.0, 520.0).round();
-        match self.id {
-            "paint/elevations" => usual.max(paint::least_height(state, width)),
-            "paint/films" => usual.max(paint::films_height(state)),
-            _ => usual,
-        }
+        usual.max((self.least)(state, width))
     }
 }
 

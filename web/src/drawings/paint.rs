@@ -11,18 +11,11 @@ use measure::{Figure, Kind};
 use yew::{Html, html};
 
 /// The panels or the body, laid flat.
-pub static ELEVATIONS: Plate = Plate {
-    id: "paint/elevations",
-    shape: 0.82,
-    draw: elevations,
-};
+pub static ELEVATIONS: Plate =
+    Plate::new("paint/elevations", 0.82, elevations).with_room(least_height);
 
 /// The films.
-pub static FILMS: Plate = Plate {
-    id: "paint/films",
-    shape: 0.7,
-    draw: films,
-};
+pub static FILMS: Plate = Plate::new("paint/films", 0.7, films).with_room(films_height);
 
 /// Between two views, and around all.
 const GAP: f64 = 22.0;
@@ -219,7 +212,7 @@ fn drawn(view: &View<'_>, at: Point, scale: f64) -> Html {
 
 /// How high the drawing of the views is at the least, so that each keeps some height: few stand in a row on a phone, where
 /// the page is scrolled anyway; beside the entries all of it is to be seen at once.
-pub fn least_height(state: &State, width: f64) -> f64 {
+fn least_height(state: &State, width: f64) -> f64 {
     const ROW: f64 = 96.0;
     let (in_a_row, most) = if width < NARROW {
         (2, f64::MAX)
@@ -277,7 +270,7 @@ struct Film<'a> {
 }
 
 /// How high the films stand at the least: each has a line of text and a bar.
-pub fn films_height(state: &State) -> f64 {
+fn films_height(state: &State, _: f64) -> f64 {
     const LEAST_PITCH: f64 = 44.0;
     let films = state.findings.paint.layers.len() as f64;
     (films * LEAST_PITCH + 2.0 * GAP).min(900.0)

@@ -9,11 +9,7 @@ use buildbook::sheets::torque::{JointEntry, JointFindings};
 use yew::{Html, html};
 
 /// The order of the joint that comes next, else of the first one with a pattern.
-pub static ORDER: Plate = Plate {
-    id: "torque/order",
-    shape: 0.8,
-    draw: order,
-};
+pub static ORDER: Plate = Plate::new("torque/order", 0.8, order);
 
 fn order(state: &State, paper: &Paper) -> Option<Drawing> {
     let findings = &state.findings.torque;

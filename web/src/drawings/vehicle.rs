@@ -10,11 +10,7 @@ use measure::{Figure, Kind, Length};
 use yew::{Html, html};
 
 /// The vehicle from the side.
-pub static SIDE: Plate = Plate {
-    id: "vehicle/side",
-    shape: 0.62,
-    draw: side,
-};
+pub static SIDE: Plate = Plate::new("vehicle/side", 0.62, side);
 
 /// The lengths that the drawing needs, in metres; what is missing is drawn in proportion and bears no dimension.
 struct Sizes {

@@ -37,7 +37,7 @@ pub fn DrawingFrame(props: &DrawingFrameProps) -> Html {
     let paper = Paper {
         near: *near,
         width,
-        height: use_slice(move |state| plate.height(state, width)).unwrap_or(width * plate.shape),
+        height: use_slice(move |state| plate.height(state, width)).unwrap_or_default(),
         manner: settings.manner(),
         tongue: settings.tongue,
     };

@@ -13,18 +13,10 @@ use buildbook::sheets::conversion::SetUp;
 use yew::{Html, html};
 
 /// Straight ahead: as it was, and on the new side.
-pub static ABOVE: Plate = Plate {
-    id: "conversion/above",
-    shape: 0.74,
-    draw: above,
-};
+pub static ABOVE: Plate = Plate::new("conversion/above", 0.74, above);
 
 /// On full lock, both ways.
-pub static LOCK: Plate = Plate {
-    id: "conversion/lock",
-    shape: 0.74,
-    draw: lock,
-};
+pub static LOCK: Plate = Plate::new("conversion/lock", 0.74, lock);
 
 /// A wheel as it is drawn: half its length and half its width, metres.
 const WHEEL: (f64, f64) = (0.36, 0.1);

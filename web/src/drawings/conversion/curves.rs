@@ -10,18 +10,10 @@ use measure::Kind;
 use yew::{Html, html};
 
 /// Bump steer, before and now.
-pub static BUMP: Plate = Plate {
-    id: "conversion/bump",
-    shape: 0.72,
-    draw: bump,
-};
+pub static BUMP: Plate = Plate::new("conversion/bump", 0.72, bump);
 
 /// The Ackermann error of the outer wheel.
-pub static ACKERMANN: Plate = Plate {
-    id: "conversion/ackermann",
-    shape: 0.62,
-    draw: ackermann,
-};
+pub static ACKERMANN: Plate = Plate::new("conversion/ackermann", 0.62, ackermann);
 
 const POINTS: usize = 41;
 

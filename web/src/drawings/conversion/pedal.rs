@@ -10,11 +10,7 @@ use buildbook::sheets::conversion::PedalEntry;
 use yew::{Html, html};
 
 /// The pedal and its forces.
-pub static PEDAL: Plate = Plate {
-    id: "conversion/pedal",
-    shape: 0.72,
-    draw,
-};
+pub static PEDAL: Plate = Plate::new("conversion/pedal", 0.72, draw);
 
 /// How far the push rod is drawn, metres; and how far the pedal leans back, as sine and cosine.
 const ROD: f64 = 0.16;

@@ -11,11 +11,7 @@ use measure::Kind;
 use yew::{Html, html};
 
 /// The marks on the straight length.
-pub static WAY: Plate = Plate {
-    id: "conversion/way",
-    shape: 0.62,
-    draw,
-};
+pub static WAY: Plate = Plate::new("conversion/way", 0.62, draw);
 
 /// A bend on the straight length: its name, where it begins, how long it is, and what is said of it.
 struct Mark {

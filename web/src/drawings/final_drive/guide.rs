@@ -9,11 +9,7 @@ use trade::final_drive::{Height, Lengthwise, TrialMark, advice};
 use yew::{Html, html};
 
 /// Always there: it needs no entry.
-pub static GUIDE: Plate = Plate {
-    id: "final_drive/guide",
-    shape: 1.4,
-    draw: guide,
-};
+pub static GUIDE: Plate = Plate::new("final_drive/guide", 1.4, guide);
 
 const fn seen(drive: Lengthwise, coast: Lengthwise, height: Height) -> TrialMark {
     TrialMark {

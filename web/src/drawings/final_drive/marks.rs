@@ -12,11 +12,7 @@ use trade::final_drive::{Advice, TrialMark};
 use yew::{Html, html};
 
 /// Marks on both flanks; before any trial, the parts of a tooth by their names.
-pub static MARKS: Plate = Plate {
-    id: "final_drive/marks",
-    shape: 1.05,
-    draw: marks,
-};
+pub static MARKS: Plate = Plate::new("final_drive/marks", 1.05, marks);
 
 fn marks(state: &State, paper: &Paper) -> Option<Drawing> {
     let findings = &state.findings.final_drive;

@@ -10,11 +10,7 @@ use measure::Kind;
 use yew::{Html, html};
 
 /// The packs as stacks.
-pub static PACK: Plate = Plate {
-    id: "final_drive/pack",
-    shape: 0.66,
-    draw: pack,
-};
+pub static PACK: Plate = Plate::new("final_drive/pack", 0.66, pack);
 
 /// A shim of a pack: as it was typed, how often, and its thickness in metres.
 struct Layer {

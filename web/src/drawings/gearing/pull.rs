@@ -12,11 +12,7 @@ use crate::words::{filled, frame, gearing};
 use buildbook::sheets::gearing::Sketch;
 
 /// Pull against road load.
-pub static PULL: Plate = Plate {
-    id: "gearing/pull",
-    shape: 0.72,
-    draw: pull,
-};
+pub static PULL: Plate = Plate::new("gearing/pull", 0.72, pull);
 
 fn pull(state: &State, paper: &Paper) -> Option<Drawing> {
     let findings = &state.findings.gearing;

@@ -11,11 +11,7 @@ use crate::words::{filled, frame, gearing};
 use buildbook::sheets::gearing::Sketch;
 
 /// Engine speed over road speed in each gear.
-pub static SPEEDS: Plate = Plate {
-    id: "gearing/speeds",
-    shape: 0.66,
-    draw: speeds,
-};
+pub static SPEEDS: Plate = Plate::new("gearing/speeds", 0.66, speeds);
 
 fn speeds(state: &State, paper: &Paper) -> Option<Drawing> {
     let sketch = &state.findings.gearing.sketch;

@@ -16,11 +16,7 @@ use trade::marking::{Ellipse, Outline, Placed, error_ellipse};
 use yew::{Html, html};
 
 /// The pattern and its image.
-pub static PATTERN: Plate = Plate {
-    id: "marking/pattern",
-    shape: 0.68,
-    draw: pattern,
-};
+pub static PATTERN: Plate = Plate::new("marking/pattern", 0.68, pattern);
 
 /// How far the widest band of ± may reach, pixels.
 const WIDEST_BAND: f64 = 16.0;

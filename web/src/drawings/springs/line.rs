@@ -10,11 +10,7 @@ use measure::Kind;
 use yew::{Html, html};
 
 /// Load and travel of the spring.
-pub static LINE: Plate = Plate {
-    id: "springs/line",
-    shape: 0.62,
-    draw,
-};
+pub static LINE: Plate = Plate::new("springs/line", 0.62, draw);
 
 fn draw(state: &State, paper: &Paper) -> Option<Drawing> {
     let picture = picture(state)?;

@@ -12,18 +12,10 @@ use trade::springs::{LeafKind, LeafShape, Mounting, SpringLie, SpringShape};
 use yew::{Html, html};
 
 /// The spring free and under its load.
-pub static SIDE: Plate = Plate {
-    id: "springs/side",
-    shape: 0.5,
-    draw: side,
-};
+pub static SIDE: Plate = Plate::new("springs/side", 0.5, side);
 
 /// The spring before and after the work, or before and now.
-pub static PLANNED: Plate = Plate {
-    id: "springs/planned",
-    shape: 0.4,
-    draw: planned,
-};
+pub static PLANNED: Plate = Plate::new("springs/planned", 0.4, planned);
 
 /// Radius of an eye as it is drawn, in metres.
 const EYE: f64 = 0.014;

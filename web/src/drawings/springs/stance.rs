@@ -10,11 +10,7 @@ use buildbook::Key;
 use yew::{Html, html};
 
 /// The stance of the vehicle on its springs.
-pub static STANCE: Plate = Plate {
-    id: "springs/stance",
-    shape: 0.56,
-    draw,
-};
+pub static STANCE: Plate = Plate::new("springs/stance", 0.56, draw);
 
 /// One spring's mark.
 struct Mark {

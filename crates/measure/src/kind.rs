@@ -36,6 +36,8 @@ pub enum Kind {
     Force,
     /// A torque.
     Torque,
+    /// How far a torque may be out.
+    TorqueError,
     /// An energy.
     Energy,
     /// A pressure in a tyre, line or hose.
@@ -133,6 +135,12 @@ impl Kind {
                 | Self::SmallVolume
                 | Self::Speed
         )
+    }
+
+    /// Whether it is itself an error, which is shown as every ± is.
+    #[must_use]
+    pub fn is_error(self) -> bool {
+        self == Self::TorqueError
     }
 
     /// Powers of length, mass, time and temperature in SI base units. Angles, ratios and counts are plain numbers.

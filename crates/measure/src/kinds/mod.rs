@@ -119,6 +119,13 @@ pub(crate) static KINDS: &[Row] = &[
         examples: ["35 N·m", "26 lb ft", "26 lb ft"],
     },
     Row {
+        kind: Kind::TorqueError,
+        name: "torque error",
+        units: TORQUES,
+        shown: [&unit::NEWTON_METRE, &unit::POUND_FOOT, &unit::POUND_FOOT],
+        examples: ["3 N·m", "2 lb ft", "2 lb ft"],
+    },
+    Row {
         kind: Kind::Energy,
         name: "energy",
         units: ENERGIES,

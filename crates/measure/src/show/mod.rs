@@ -71,7 +71,7 @@ impl fmt::Display for Shown {
 /// The ± is rounded to one figure, two where it begins with 1, and the value to the same place. An exact figure is written out where
 /// it ends; one that never ends is cut to five figures, and one of a kind that no workshop reads so finely
 /// ([`Kind::read_to_a_thousandth`](crate::Kind::read_to_a_thousandth)) to where the cut is at most a thousandth of it: 78.6 for 78.637...
-/// The working keeps the exact one.
+/// The working keeps the exact one. A figure that is itself an error has no ± of its own, and the figures of one.
 ///
 /// # Example
 /// ```
@@ -90,6 +90,10 @@ pub fn show(figure: &Figure, manner: &Manner) -> Shown {
 /// A figure in a unit of choice.
 #[must_use]
 pub fn show_in(figure: &Figure, unit: &'static Unit, manner: &Manner) -> Shown {
+    if figure.kind().is_error() {
+        let size = figure.value();
+        return shown_no_finer(size, (size, size), unit, manner);
+    }
     if !figure.is_exact() {
         return shown(figure.value(), figure.plus(), figure.minus(), unit, manner);
     }

@@ -111,6 +111,23 @@ fn an_exact_result_that_never_ends_is_cut_to_five_figures() {
 }
 
 #[test]
+fn what_is_itself_an_error_has_the_figures_of_one() {
+    // One figure, two where it begins with 1: as JCGM 100, 7.2.6, would have an uncertainty.
+    for (newton_metres, said) in [
+        (3.145_5, "3"),
+        (1.355_8, "1.4"),
+        (14.21, "14"),
+        (0.37, "0.4"),
+    ] {
+        let error = Figure::exact(newton_metres, Kind::TorqueError);
+        assert_eq!(
+            show(&error, &Manner::default()).to_string(),
+            format!("{said}\u{a0}N·m")
+        );
+    }
+}
+
+#[test]
 fn an_exact_conversion_of_what_no_instrument_reads_so_finely_is_cut_to_a_thousandth() {
     // 1 lbf·ft is 1.3558179483314004 N·m and 1 kgf 9.80665 N by definition.
     let manner = Manner::default();

@@ -133,7 +133,7 @@ pub(super) fn judge(
     let error = wrench.error.ask_or_none();
     found.show(
         format!("torque/wrench_error/{}", entry.id()),
-        Kind::Torque,
+        Kind::TorqueError,
         &error.map(|certified| trade::wrench_error(setting, class, certified)),
     );
     let Err(TradeError::OutOfRange {

@@ -62,6 +62,15 @@ fn state_name(state: LineState) -> &'static str {
     }
 }
 
+/// What a purchase is called: as it was typed on its sheet, else in the reader's language.
+pub(super) fn called(line: &LineFinding, tongue: Tongue) -> String {
+    if line.what.is_empty() {
+        words::choice("costs/priced/1/pinned_sheet", line.key.field(), tongue)
+    } else {
+        line.what.to_string()
+    }
+}
+
 fn shown(line: &LineFinding, state: &State) -> Option<Shown> {
     let from = line.from.as_ref()?;
     let tongue = state.settings.tongue;
@@ -80,11 +89,7 @@ fn shown(line: &LineFinding, state: &State) -> Option<Shown> {
         .map_or_else(String::new, |pack| format!(", {pack}"));
     Some(Shown {
         key: line.key.to_string(),
-        name: if line.what.is_empty() {
-            words::choice("costs/priced/1/pinned_sheet", line.key.field(), tongue)
-        } else {
-            format!("{}{pack}", line.what)
-        },
+        name: called(line, tongue) + &pack,
         total: line
             .amounts
             .as_ref()

@@ -1,8 +1,9 @@
 //! Costs as a table: saved to a file, and brought in from one with a look at what is odd before anything is taken.
 
+use super::priced::called;
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
 use crate::files;
-use crate::state::Action;
+use crate::state::{Action, State};
 use crate::widgets::{Icon, icon};
 use crate::words::costs::word;
 use crate::words::{self, Tongue, entry, filled};
@@ -73,13 +74,18 @@ fn shown(found: &Preview, manner: &Manner, tongue: Tongue) -> Html {
     }
 }
 
-fn save(desk: &Desk, tongue: Tongue) {
-    let state = desk.state();
-    let text = costs_table(
+/// Every line of cost as a table.
+fn text(state: &State) -> String {
+    costs_table(
         &state.book,
         &state.findings.costs,
-        state.settings.manner().mark,
-    );
+        state.settings.mark,
+        &|line| called(line, state.settings.tongue),
+    )
+}
+
+fn save(desk: &Desk, tongue: Tongue) {
+    let text = text(&desk.state());
     let name = format!("{}.csv", tongue.say(word("file_name")));
     files::save(&name, "text/csv;charset=utf-8", &text);
 }
@@ -162,5 +168,37 @@ fn source(text: &UseStateHandle<String>, tongue: Tongue) -> Html {
                 <input type="file" class="unseen" accept=".csv,.txt,text/csv,text/plain" data-do="table-file" onchange={picked} />
             </label>
         </>
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::route::Route;
+    use crate::settings::Settings;
+    use buildbook::{Book, Log};
+
+    #[test]
+    fn a_purchase_without_words_of_its_own_has_the_name_in_the_file_that_the_page_gives_it() {
+        for (tongue, name) in [
+            (Tongue::British, "Drilling template"),
+            (Tongue::American, "Drilling template"),
+        ] {
+            let entries = [
+                ("marking/template_got", "bought"),
+                ("marking/template_buy", "45"),
+                ("final_drive/shim_price", "2"),
+            ];
+            let book = Book::of("b", entries.map(|(key, text)| (key.into(), text.into())));
+            let settings = Settings {
+                tongue,
+                ..Settings::default()
+            };
+            let state = State::new(book, Log::default(), settings, Route::Costs);
+            let text = text(&state);
+            let lines: Vec<&str> = text.lines().skip(1).collect();
+            assert_eq!(lines.len(), 1, "{text}");
+            assert!(lines[0].starts_with(name), "{text}");
+        }
     }
 }

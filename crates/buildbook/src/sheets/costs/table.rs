@@ -3,7 +3,7 @@
 use measure::{Currency, Manner, Mark};
 use trade::costs::csv::{Separator, TableFault, table, table_text};
 
-use super::{CostLine, CostsFindings};
+use super::{CostLine, CostsFindings, LineFinding};
 use crate::field::{Form, always_a_row};
 use crate::{Answer, Asking, Book, Change, Edit, Entry, Key, Log, Place, Row, Spot};
 
@@ -36,9 +36,15 @@ fn typed_text(entry: &Entry, mark: Mark) -> String {
     changed.collect()
 }
 
-/// Every line as a table: entries as they were typed, purchases of other sheets as they stand, and what each comes to.
+/// Every line as a table: entries as they were typed, purchases of other sheets as they stand and as the reader's language calls them,
+/// and what each comes to.
 #[must_use]
-pub fn costs_table(book: &Book, findings: &CostsFindings, mark: Mark) -> String {
+pub fn costs_table(
+    book: &Book,
+    findings: &CostsFindings,
+    mark: Mark,
+    called: &dyn Fn(&LineFinding) -> String,
+) -> String {
     let mut rows = vec![
         columns()
             .chain(WRITTEN_ONLY)
@@ -54,7 +60,7 @@ pub fn costs_table(book: &Book, findings: &CostsFindings, mark: Mark) -> String 
         };
         let cell = |column: &str| match (column, &line.from) {
             ("payer", _) => payer_name(findings, line.payer.as_deref()),
-            ("what", Some(_)) => line.what.to_string(),
+            ("what", Some(_)) => called(line),
             ("sheet", Some(from)) => from.sheet.to_owned(),
             ("quantity", Some(_)) => line.quantity.normalize().to_string(),
             ("price", Some(_)) => line

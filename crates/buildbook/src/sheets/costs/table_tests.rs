@@ -7,6 +7,11 @@ use super::tests::{JOB, book, money};
 use super::*;
 use crate::{Book, Key, Log, evaluate};
 
+/// A purchase by the name that was typed on its sheet.
+fn typed_name(line: &LineFinding) -> String {
+    line.what.to_string()
+}
+
 /// What each line says and comes to, with payers by name.
 fn said(book: &Book, findings: &CostsFindings) -> Vec<Vec<String>> {
     let rows = findings.lines.iter().map(|line| {
@@ -47,7 +52,7 @@ fn a_table_that_went_out_comes_in_as_the_same_lines() {
     let book_out = book(JOB);
     let out = evaluate(&book_out, None);
     for mark in [Mark::Point, Mark::Comma] {
-        let text = costs_table(&book_out, &out.costs, mark);
+        let text = costs_table(&book_out, &out.costs, mark, &typed_name);
         let preview = preview(&text, Currency::GBP, mark);
         assert_eq!(preview.problems, []);
         let other = book(&[("payers/7/name", "partner"), ("tax", "20")]);
@@ -81,7 +86,7 @@ fn a_price_that_a_comma_makes_doubtful_comes_back_as_what_it_was_meant_to_be() {
     ] {
         for mark in [Mark::Point, Mark::Comma] {
             let sent = priced(text, typed_with);
-            let table = costs_table(&sent, &evaluate(&sent, None).costs, mark);
+            let table = costs_table(&sent, &evaluate(&sent, None).costs, mark, &typed_name);
             let came = Book::new("c");
             let came =
                 came.with(&preview(&table, Currency::GBP, mark).edit(&came, &Log::default()));
@@ -101,7 +106,7 @@ fn a_table_of_a_book_in_another_currency_keeps_its_currency() {
             ("costs/lines/2/price".into(), "12 EUR".into()),
         ],
     );
-    let table = costs_table(&yen, &evaluate(&yen, None).costs, Mark::Point);
+    let table = costs_table(&yen, &evaluate(&yen, None).costs, Mark::Point, &typed_name);
     let rows = preview(&table, Currency::GBP, Mark::Point).rows;
     let prices: Vec<_> = rows.iter().map(|row| row[0].1.as_str()).collect();
     assert_eq!(prices, ["45000 JPY", "12 EUR"]);
@@ -166,7 +171,7 @@ proptest! {
         }
         let sent = Book::of("b", entries.into_iter().map(|(key, text)| (Key::from(key), text.as_str().into())));
         let found = evaluate(&sent, None);
-        let preview = preview(&costs_table(&sent, &found.costs, Mark::Point), Currency::GBP, Mark::Point);
+        let preview = preview(&costs_table(&sent, &found.costs, Mark::Point, &typed_name), Currency::GBP, Mark::Point);
         prop_assert_eq!(&preview.problems, &vec![]);
         let came = Book::new("c");
         let came = came.with(&preview.edit(&came, &Log::default()));

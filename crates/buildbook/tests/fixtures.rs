@@ -99,6 +99,38 @@ fn a_link_of_version_1_is_read() {
     );
 }
 
+/// The book whose entries were written down beside a link.
+fn written_down(name: &str) -> Book {
+    let table: toml::Table = text(name).parse().unwrap();
+    let entries = table["entries"].as_table().unwrap();
+    let entries = entries.iter().map(|(key, said)| {
+        let entry = Entry::new(said["text"].as_str().unwrap());
+        let entry = match said.get("unit") {
+            Some(unit) => entry.in_unit(unit.as_str().unwrap()),
+            None => entry,
+        };
+        let entry = match said.get("mark").map(|mark| mark.as_str().unwrap()) {
+            Some("comma") => entry.with_mark(Mark::Comma),
+            Some("point") => entry.with_mark(Mark::Point),
+            Some(other) => panic!("{name}: no mark is called {other}"),
+            None => entry,
+        };
+        (Key::from(key.as_str()), entry)
+    });
+    Book::of(table["id"].as_str().unwrap(), entries)
+}
+
+#[test]
+fn a_link_of_a_whole_book_of_version_1_holds_the_same_entries_for_ever() {
+    for (name, count) in [("book-1", 29), ("odd-book-1", 15)] {
+        let book = written_down(&format!("links/{name}.toml"));
+        assert_eq!(book.len(), count, "{name}");
+        let received = received(&text(&format!("links/{name}.txt"))).unwrap();
+        assert_eq!(received.sheet, None, "{name}");
+        assert_eq!(received.book, book, "{name}");
+    }
+}
+
 #[test]
 fn every_damaged_or_hostile_link_is_refused_for_its_reason() {
     let reasons = [
@@ -118,7 +150,13 @@ fn every_damaged_or_hostile_link_is_refused_for_its_reason() {
         );
     }
     let files = fs::read_dir(path("links")).unwrap().count();
-    assert_eq!(files, reasons.len() + 1, "each link of the folder is tried");
+    // One of a sheet, and two of a book with their entries beside them.
+    let read = 1 + 2 * 2;
+    assert_eq!(
+        files,
+        reasons.len() + read,
+        "each link of the folder is tried"
+    );
 }
 
 #[test]

@@ -23,9 +23,9 @@ const KEPT_AFTER: u32 = 400;
 /// Opens the app in the page.
 pub fn start() {
     let (keeper, opened, fault) = Keeper::start();
-    let settings = keeper
-        .settings()
-        .unwrap_or_else(|| Settings::for_language(&browser::language()));
+    let settings = keeper.settings().unwrap_or_else(|| {
+        Settings::for_language(&browser::language(), &browser::one_and_a_half())
+    });
     browser::dress(&settings);
     let desk = Desk::new(State::new(
         opened.book,
@@ -88,10 +88,12 @@ fn keep_settings(desk: &Desk, keeper: Rc<Keeper>) {
     let told = desk.clone();
     desk.listen(move || {
         let now = Rc::clone(&told.state().settings);
-        if *last.borrow() != now {
+        // A book that is shown in units of its own changes no setting.
+        if !Rc::ptr_eq(&last.borrow(), &now)
+            && last.replace(Rc::clone(&now)).written() != now.written()
+        {
             keeper.keep_settings(&now);
             browser::dress(&now);
-            *last.borrow_mut() = now;
         }
     });
 }

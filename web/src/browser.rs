@@ -60,6 +60,11 @@ pub fn language() -> String {
         .unwrap_or_default()
 }
 
+/// One and a half as the browser writes it in the language it asks for.
+pub fn one_and_a_half() -> String {
+    js_sys::Object::to_locale_string(&js_sys::Number::from(1.5)).into()
+}
+
 /// Whether fingers are the pointer, on a screen that has room for keys beside or below an entry.
 pub fn touched() -> bool {
     web_sys::window()

@@ -1,6 +1,7 @@
 //! How this browser shows every book: units, decimal mark, language, look, thumb side, keypad.
 
 use crate::words::Tongue;
+use buildbook::{Book, UNITS};
 use measure::{Manner, Mark, System};
 
 /// Which colours the pages wear.
@@ -42,8 +43,10 @@ pub enum KeypadUse {
 /// The settings of this browser.
 #[derive(Clone, Debug, PartialEq, Eq, Default)]
 pub struct Settings {
-    /// The family of units.
+    /// The family of units that the open book is shown in.
     pub units: System,
+    /// The reader's usual units: those of new books, and of books that name none.
+    pub usual: System,
     /// The decimal mark.
     pub mark: Mark,
     /// Inches as fractions.
@@ -61,11 +64,6 @@ pub struct Settings {
 /// One value of a setting with the name it is kept under.
 type Kept<T> = (&'static str, T);
 
-const UNITS: [Kept<System>; 3] = [
-    ("metric", System::Metric),
-    ("imperial", System::Imperial),
-    ("us", System::UnitedStates),
-];
 const MARKS: [Kept<Mark>; 2] = [("point", Mark::Point), ("comma", Mark::Comma)];
 const TONGUES: [Kept<Tongue>; 2] = [("en-GB", Tongue::British), ("en-US", Tongue::American)];
 const LOOKS: [Kept<Look>; 4] = [
@@ -105,11 +103,16 @@ impl Settings {
         }
     }
 
+    /// Shows a book in its own units, or in the reader's usual ones where it names none.
+    pub fn open(&mut self, book: &Book) {
+        self.units = book.units().unwrap_or(self.usual);
+    }
+
     /// The settings as text, a line each.
     pub fn written(&self) -> String {
         format!(
             "units={}\nmark={}\nfractions={}\ntongue={}\nlook={}\nthumb={}\nkeypad={}\n",
-            name(&UNITS, &self.units),
+            name(&UNITS, &self.usual),
             name(&MARKS, &self.mark),
             name(&FRACTIONS, &self.fractions),
             name(&TONGUES, &self.tongue),
@@ -128,10 +131,13 @@ impl Settings {
         settings
     }
 
-    /// One setting by its kept name and value; an unknown one changes nothing.
+    /// One setting by its kept name and value; an unknown one changes nothing. Units that are chosen are shown until a book says its own.
     pub fn put(&mut self, setting: &str, value: &str) {
         match setting {
-            "units" => put(&UNITS, value, &mut self.units),
+            "units" => {
+                put(&UNITS, value, &mut self.usual);
+                self.units = self.usual;
+            }
             "mark" => put(&MARKS, value, &mut self.mark),
             "fractions" => put(&FRACTIONS, value, &mut self.fractions),
             "tongue" => put(&TONGUES, value, &mut self.tongue),
@@ -142,10 +148,11 @@ impl Settings {
         }
     }
 
-    /// The kept value of one setting.
+    /// The kept value of one setting, or the name of the units that the open book is shown in.
     pub fn value(&self, setting: &str) -> &'static str {
         match setting {
-            "units" => name(&UNITS, &self.units),
+            "book-units" => name(&UNITS, &self.units),
+            "units" => name(&UNITS, &self.usual),
             "mark" => name(&MARKS, &self.mark),
             "fractions" => name(&FRACTIONS, &self.fractions),
             "tongue" => name(&TONGUES, &self.tongue),
@@ -156,21 +163,24 @@ impl Settings {
         }
     }
 
-    /// The settings of someone who has never been here, by the language their browser asks for.
-    pub fn for_language(language: &str) -> Self {
+    /// The settings of someone who has never been here, by the language their browser asks for, and by the way it writes one and a
+    /// half: of a language that is none (`C`, or nothing at all) it makes a point.
+    pub fn for_language(language: &str, one_and_a_half: &str) -> Self {
         let american = language.eq_ignore_ascii_case("en-us");
-        let comma = !language.to_ascii_lowercase().starts_with("en") && !language.is_empty();
+        let comma = one_and_a_half.contains(',');
+        let units = if american {
+            System::UnitedStates
+        } else {
+            System::Metric
+        };
         Self {
             tongue: if american {
                 Tongue::American
             } else {
                 Tongue::British
             },
-            units: if american {
-                System::UnitedStates
-            } else {
-                System::Metric
-            },
+            units,
+            usual: units,
             mark: if comma { Mark::Comma } else { Mark::Point },
             ..Self::default()
         }
@@ -183,7 +193,7 @@ mod tests {
 
     #[test]
     fn settings_that_were_kept_are_read_again() {
-        let mut settings = Settings::for_language("en-US");
+        let mut settings = Settings::for_language("en-US", "1.5");
         settings.put("look", "sun");
         settings.put("thumb", "left");
         settings.put("keypad", "never");
@@ -201,9 +211,29 @@ mod tests {
     }
 
     #[test]
-    fn a_language_that_writes_a_comma_gets_one() {
-        assert_eq!(Settings::for_language("de-AT").mark, Mark::Comma);
-        assert_eq!(Settings::for_language("en-GB").mark, Mark::Point);
-        assert_eq!(Settings::for_language("").mark, Mark::Point);
+    fn a_language_that_writes_a_comma_gets_one_and_no_language_a_point() {
+        // As CLDR has the decimal marks of these languages.
+        for (language, written, mark) in [
+            ("de-AT", "1,5", Mark::Comma),
+            ("en-GB", "1.5", Mark::Point),
+            ("ja", "1.5", Mark::Point),
+            ("C", "1.5", Mark::Point),
+            ("", "1.5", Mark::Point),
+        ] {
+            let settings = Settings::for_language(language, written);
+            assert_eq!(settings.mark, mark, "{language}");
+        }
+    }
+
+    #[test]
+    fn the_usual_units_are_kept_whatever_book_is_shown() {
+        let mut settings = Settings::default();
+        settings.put("units", "imperial");
+        let kept = settings.written();
+        settings.open(&Book::new("b").carrying("us"));
+        assert_eq!(settings.manner().units, System::UnitedStates);
+        assert_eq!(settings.written(), kept);
+        settings.open(&Book::new("b"));
+        assert_eq!(settings.manner().units, System::Imperial);
     }
 }

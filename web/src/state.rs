@@ -1,13 +1,16 @@
 //! What the pages know: the book, what it comes to, and where the user is. State, action and reducer; no DOM.
 
+mod action;
 mod view;
 
+pub use action::Action;
 pub use view::{Call, CallTo, Drawer, Panel, Saved, Stand, View, WorkBack, more_of};
 
 use crate::route::Route;
 use crate::settings::Settings;
 use buildbook::{
-    Befores, Book, Change, Edit, Entry, Findings, Key, Log, Place, RANK, evaluate, field_of, typed,
+    Befores, Book, BookError, Change, Edit, Entry, Findings, Key, Log, Place, RANK, evaluate,
+    field_of, typed,
 };
 use measure::Mark;
 use std::collections::BTreeSet;
@@ -24,12 +27,14 @@ pub struct State {
     pub log: Rc<Log>,
     /// What each sheet came to when it was kept as before.
     pub befores: Rc<Befores>,
-    /// How this browser shows books.
+    /// How this browser shows books, and in which units it shows this one.
     pub settings: Rc<Settings>,
     /// The page.
     pub route: Route,
     /// Whether what was entered is kept.
     pub saved: Saved,
+    /// Why it is not, until it is.
+    pub fault: Option<BookError>,
     /// What is open, chosen and asked for on the page.
     pub view: Rc<View>,
     /// Whether another page of this browser holds the book, so that this one only shows it.
@@ -38,78 +43,10 @@ pub struct State {
     pub shelf: u32,
 }
 
-/// What a user, the browser or the store does.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Action {
-    /// A letter more or less in an entry.
-    Typed(Key, Rc<str>),
-    /// An entry read with another decimal mark.
-    ReadWith(Key, Mark),
-    /// An entry put in whole; `None` takes it out.
-    Put(Key, Option<Entry>),
-    /// Several entries at once, undone together.
-    Change(Edit),
-    /// A new row at the end of a list.
-    AddRow(Key),
-    /// Rows of texts at the end of a list, the fields in the order given.
-    AddRows(Key, Vec<Vec<(&'static str, String)>>),
-    /// A row like this one, after it.
-    CopyRow(Key, Rc<str>),
-    /// A row taken out.
-    RemoveRow(Key, Rc<str>),
-    /// A row moved up (`true`) or down.
-    MoveRow(Key, Rc<str>, bool),
-    /// The last edit taken back.
-    Undo,
-    /// The last edit taken back is made again.
-    Redo,
-    /// A sheet, with what it reads of others, is kept as before.
-    KeepBefore(Rc<str>),
-    /// A sheet's before is forgotten.
-    ForgetBefore(Rc<str>),
-    /// A sheet's entries go back to what was kept.
-    BackToBefore(Rc<str>),
-    /// Another book is opened, with its edits.
-    Open(Rc<Book>, Rc<Log>),
-    /// Another page changed the book that this one shows.
-    Follow(Rc<Book>, Rc<Log>),
-    /// This page may edit, or only show.
-    ReadOnly(bool),
-    /// What became of saving.
-    Saved(Saved),
-    /// Something happened to the books of this browser.
-    Shelved,
-    /// A setting, by its kept name and value.
-    Set(&'static str, &'static str),
-    /// Another page; where one stood on it, when one comes back to it.
-    Go(Route, Option<Stand>),
-    /// The cursor went into an entry, or out of all.
-    Field(Option<Key>),
-    /// The system's keyboard, please.
-    SystemKeyboard,
-    /// Something else beside the entries.
-    Panel(Panel),
-    /// A panel beside the rail, or none.
-    Drawer(Option<Drawer>),
-    /// A result into its sheet's band.
-    Answer(Rc<str>),
-    /// A row folded up or opened.
-    Fold(Key),
-    /// A row's keys shown or put away.
-    RowKeys(Key),
-    /// An entry shown in another unit as well, or no longer.
-    AlsoIn(Key, &'static str),
-    /// The cursor to a place; the page of an entry is opened first.
-    Call(CallTo),
-    /// The screen is to be wiped, or has been.
-    Wipe(bool),
-    /// The page goes to paper (`true`), or has gone.
-    Printing(bool),
-}
-
 impl State {
     /// A state with a book, on a page.
-    pub fn new(book: Book, log: Log, settings: Settings, route: Route) -> Self {
+    pub fn new(book: Book, log: Log, mut settings: Settings, route: Route) -> Self {
+        settings.open(&book);
         let findings = Rc::new(evaluate(&book, None));
         Self {
             befores: Rc::new(Befores::of(&book, None)),
@@ -119,6 +56,7 @@ impl State {
             settings: Rc::new(settings),
             route,
             saved: Saved::Untouched,
+            fault: None,
             view: Rc::new(View::default()),
             read_only: false,
             shelf: 0,
@@ -155,6 +93,8 @@ impl State {
             Action::BackToBefore(sheet) => self.make(self.going_back(&sheet), false),
             Action::Open(book, log) => {
                 self.saved = Saved::Untouched;
+                // A browser that keeps nothing keeps nothing of this book either.
+                self.fault = self.fault.filter(|fault| *fault == BookError::Off);
                 self.put_book(book, log);
                 *Rc::make_mut(&mut self.view) = View {
                     call: self.view.call.clone(),
@@ -163,9 +103,19 @@ impl State {
             }
             Action::Follow(book, log) => self.put_book(book, log),
             Action::ReadOnly(only) => self.read_only = only,
-            Action::Saved(saved) => self.saved = saved,
+            Action::Saved(saved) => {
+                self.fault = match &saved {
+                    Saved::Fault(why) => Some(why.clone()),
+                    _ => None,
+                };
+                self.saved = saved;
+            }
             Action::Shelved => self.shelf = self.shelf.wrapping_add(1),
-            Action::Set(setting, value) => Rc::make_mut(&mut self.settings).put(setting, value),
+            Action::Set(setting, value) => {
+                let settings = Rc::make_mut(&mut self.settings);
+                settings.put(setting, value);
+                settings.open(&self.book);
+            }
             other => self.look(other),
         }
         self
@@ -308,6 +258,9 @@ impl State {
         self.befores = Rc::new(Befores::of(&book, Some(&self.befores)));
         self.book = book;
         self.log = log;
+        if self.book.units().unwrap_or(self.settings.usual) != self.settings.units {
+            Rc::make_mut(&mut self.settings).open(&self.book);
+        }
     }
 
     /// Makes an edit, notes it and reckons again; `continuing` joins it to the last one of the same entry.
@@ -459,29 +412,6 @@ impl State {
             .filter(|id| given(id))
             .or_else(|| offered.first())
             .cloned()
-    }
-}
-
-impl Action {
-    /// Whether it would change the book.
-    fn edits(&self) -> bool {
-        matches!(
-            self,
-            Self::Typed(..)
-                | Self::ReadWith(..)
-                | Self::Put(..)
-                | Self::Change(..)
-                | Self::AddRow(..)
-                | Self::AddRows(..)
-                | Self::CopyRow(..)
-                | Self::RemoveRow(..)
-                | Self::MoveRow(..)
-                | Self::Undo
-                | Self::Redo
-                | Self::KeepBefore(..)
-                | Self::ForgetBefore(..)
-                | Self::BackToBefore(..)
-        )
     }
 }
 

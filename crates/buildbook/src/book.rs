@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use crate::key::RANK;
-use measure::{Currency, Mark, MoneyAsk, Rounding, read_money};
+use measure::{Currency, Mark, MoneyAsk, Rounding, System, read_money};
 
 use crate::field::{Item, choice, count, list_of, text};
 use crate::{Change, Edit, Entry, Given, Key, sheet};
@@ -21,6 +21,16 @@ pub const DEFAULTS_KEY: &str = "book/defaults";
 /// Where the book's currency stands, by its ISO 4217 code.
 pub const CURRENCY_KEY: &str = "book/currency";
 
+/// Where it stands which units the book is shown in.
+pub const UNITS_KEY: &str = "book/units";
+
+/// The families of units, by the names that a book and a reader's settings know them by.
+pub const UNITS: [(&str, System); 3] = [
+    ("metric", System::Metric),
+    ("imperial", System::Imperial),
+    ("us", System::UnitedStates),
+];
+
 sheet! {
     /// What the book says of itself.
     pub struct BookSheet = "book" {
@@ -30,8 +40,8 @@ sheet! {
         defaults: Given<measure::Ratio> = count("v"),
         /// The currency of amounts that name none, by its ISO 4217 code.
         currency: Given<Rc<str>> = text().assumed("GBP"),
-        /// Which units new entries are understood in.
-        units: Given<&'static str> = choice(&["metric", "imperial", "us"]).assumed("metric"),
+        /// Which units it is shown in, and a bare number is understood in; those of its reader where it does not say.
+        units: Given<&'static str> = choice(&[UNITS[0].0, UNITS[1].0, UNITS[2].0]),
     }
 }
 
@@ -149,6 +159,23 @@ impl Book {
             Some(entry) if entry.text.trim() == "half_up" => Rounding::HalfUp,
             _ => Rounding::HalfEven,
         }
+    }
+
+    /// The units it is shown in, where it says so; else its reader's serve.
+    #[must_use]
+    pub fn units(&self) -> Option<System> {
+        let named = self.entry(UNITS_KEY)?.text.trim();
+        let (_, units) = UNITS.iter().find(|(name, _)| *name == named)?;
+        Some(*units)
+    }
+
+    /// The book as it is handed on: shown in these units, unless it says so itself.
+    #[must_use]
+    pub fn carrying(&self, units: &str) -> Self {
+        if self.entry(UNITS_KEY).is_some() {
+            return self.clone();
+        }
+        self.with(&self.setting(UNITS_KEY, Some(Entry::new(units))))
     }
 
     /// The entries of one sheet. The same `Rc` as long as none of them changes.
@@ -384,6 +411,19 @@ mod tests {
         let after = book.with(&book.setting("gearing/final_drive", Some("  ".into())));
         assert_eq!(after.entry("gearing/final_drive"), None);
         assert_eq!(after, Book::new("b"));
+    }
+
+    #[test]
+    fn a_book_carries_its_units_and_keeps_those_it_has() {
+        let book = Book::begun("b");
+        assert_eq!(book.units(), None, "its reader's serve");
+        let inches = book.carrying("imperial");
+        assert_eq!(inches.units(), Some(System::Imperial));
+        assert_eq!(inches.carrying("metric"), inches);
+        // Units of a newer version stay in the book, and the reader's serve.
+        let cubits = book.carrying("cubits");
+        assert_eq!(cubits.units(), None);
+        assert_eq!(cubits.carrying("metric"), cubits);
     }
 
     #[test]

@@ -101,7 +101,10 @@ pub mod templates;
 mod typing;
 mod work_back;
 
-pub use book::{Book, BookSheet, CURRENCY_KEY, DEFAULTS_KEY, DEFAULTS_VERSION, Entries, NAME_KEY};
+pub use book::{
+    Book, BookSheet, CURRENCY_KEY, DEFAULTS_KEY, DEFAULTS_VERSION, Entries, NAME_KEY, UNITS,
+    UNITS_KEY,
+};
 pub use calendar::{Event, Moment, calendar};
 pub use compare::{
     BeforeNow, Befores, Difference, before_and_now, before_and_now_of, change, frozen_key,

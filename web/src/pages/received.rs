@@ -10,8 +10,8 @@ use crate::words::{self, Tongue, books, filled, frame};
 use buildbook::link::{Received, received};
 use buildbook::store::ROUGH;
 use buildbook::{
-    Book, BookError, Differing, Edit, Entry, Findings, Key, RANK, SHEETS, evaluate, example,
-    field_of, frozen_key,
+    Book, BookError, Differing, Edit, Entry, Findings, Key, RANK, SHEETS, UNITS_KEY, evaluate,
+    example, field_of, frozen_key,
 };
 use std::rc::Rc;
 use yew::prelude::*;
@@ -29,7 +29,9 @@ pub fn ReceivedLink(props: &ReceivedLinkProps) -> Html {
     let tongue = use_settings().tongue;
     let read = use_memo(props.payload.clone(), |payload| received(payload));
     match &*read {
-        Ok(received) => html! { <Shown received={Rc::new(received.clone())} /> },
+        Ok(received) => {
+            html! { <Shown key={props.payload.as_str()} received={Rc::new(received.clone())} /> }
+        }
         Err(error) => refused(error, tongue),
     }
 }
@@ -69,9 +71,16 @@ fn name_of(received: &Received, tongue: Tongue) -> String {
 /// What was received, and what can be done with it.
 #[component]
 fn Shown(props: &ShownProps) -> Html {
-    let settings = use_settings();
+    let mut settings = Settings::clone(&use_settings());
     let tongue = settings.tongue;
     let received = Rc::clone(&props.received);
+    // A book is shown in its own units; whoever has others may look at it in theirs.
+    let mine = use_state(|| false);
+    settings.open(&received.book);
+    let others = settings.units != settings.usual;
+    if *mine {
+        settings.units = settings.usual;
+    }
     let fault = use_state(|| None::<BookError>);
     let findings = use_memo(Rc::as_ptr(&received) as usize, {
         let received = Rc::clone(&received);
@@ -104,15 +113,41 @@ fn Shown(props: &ShownProps) -> Html {
                 <button type="button" class="key main" data-do="keep-copy" onclick={keep}>{ tongue.say(books::KEEP_COPY) }</button>
                 <span class="muted">{ tongue.say(books::KEEP_SAID) }</span>
             </div>
-            { figures(&received, &findings, &settings) }
+            { figures(&received, &findings, &settings, others.then(|| units(&mine, &settings))) }
             <Against received={Rc::clone(&received)} />
             { all_entries(&received.book, tongue) }
         </main>
     }
 }
 
+/// Which units the figures are shown in, and the key that shows the others.
+fn units(mine: &UseStateHandle<bool>, settings: &Settings) -> Html {
+    let tongue = settings.tongue;
+    let (said, key) = if **mine {
+        (books::IN_OWN_UNITS, books::SHOW_IN_BOOKS)
+    } else {
+        (books::IN_BOOKS_UNITS, books::SHOW_IN_OWN)
+    };
+    let family = words::choice(UNITS_KEY, settings.value("book-units"), tongue);
+    let press = {
+        let mine = mine.clone();
+        Callback::from(move |_: MouseEvent| mine.set(!*mine))
+    };
+    html! {
+        <div class="book-keys">
+            <span class="muted">{ filled(tongue.say(said), &[family]) }</span>
+            <button type="button" class="key" data-do="other-units" onclick={press}>{ tongue.say(key) }</button>
+        </div>
+    }
+}
+
 /// The main results of what was sent, reckoned here; and what the sender saw where that is not the same.
-fn figures(received: &Received, findings: &Findings, settings: &Settings) -> Html {
+fn figures(
+    received: &Received,
+    findings: &Findings,
+    settings: &Settings,
+    units: Option<Html>,
+) -> Html {
     let (tongue, manner) = (settings.tongue, settings.manner());
     let sheets = SHEETS
         .into_iter()
@@ -147,6 +182,7 @@ fn figures(received: &Received, findings: &Findings, settings: &Settings) -> Htm
     html! {
         <section class="book-more">
             <h2 class="ruled">{ tongue.say(books::FIGURES) }</h2>
+            { units }
             <table class="values"><tbody>{ rows.collect::<Html>() }</tbody></table>
         </section>
     }

@@ -23,13 +23,15 @@ pub struct SendProps {
 #[component]
 pub fn Send(props: &SendProps) -> Html {
     let what = props.what;
-    let tongue = use_settings().tongue;
+    let settings = use_settings();
+    let tongue = settings.tongue;
     let known = use_slice(|state| (Rc::clone(&state.book), Rc::as_ptr(&state.findings)));
     let desk = crate::desk::use_desk();
     let (Some((book, _)), Some(desk)) = (known, desk) else {
         return html! {};
     };
-    let address = link::address(&book, what, &desk.state().findings);
+    let carried = book.carrying(settings.value("book-units"));
+    let address = link::address(&carried, what, &desk.state().findings);
     let copied = html! { <PassOn name={name_of(&book, what, tongue)} address={address.clone()} /> };
     let id = Rc::clone(book.id());
     let file = Callback::from(move |_: MouseEvent| {

@@ -1,8 +1,10 @@
-//! The settings of this browser.
+//! The settings of this browser, and the units of the open book.
 
-use crate::desk::{use_desk, use_settings};
+use crate::desk::{use_desk, use_settings, use_slice};
 use crate::state::Action;
 use crate::words::{Phrase, frame};
+use buildbook::store::ROUGH;
+use buildbook::{Entry, UNITS_KEY};
 use yew::prelude::*;
 
 /// A setting: its kept name, what it is called, its values, and a word of advice.
@@ -13,17 +15,30 @@ struct Setting {
     advice: Option<Phrase>,
 }
 
-static SETTINGS: [Setting; 7] = [
+/// What the rough book has: it is shown in the reader's usual units, and keeps none of its own.
+static ROUGH_UNITS: [Setting; 1] = [Setting {
+    name: "units",
+    said: frame::UNITS,
+    values: frame::FAMILIES,
+    advice: Some(frame::UNITS_SAID),
+}];
+
+static BOOK_UNITS: [Setting; 2] = [
+    Setting {
+        name: "book-units",
+        said: frame::BOOK_UNITS,
+        values: frame::FAMILIES,
+        advice: Some(frame::BOOK_UNITS_SAID),
+    },
     Setting {
         name: "units",
-        said: frame::UNITS,
-        values: &[
-            ("metric", frame::UNITS_METRIC),
-            ("imperial", frame::UNITS_IMPERIAL),
-            ("us", frame::UNITS_US),
-        ],
-        advice: Some(frame::UNITS_SAID),
+        said: frame::NEW_UNITS,
+        values: frame::FAMILIES,
+        advice: Some(frame::NEW_UNITS_SAID),
     },
+];
+
+static SETTINGS: [Setting; 6] = [
     Setting {
         name: "fractions",
         said: frame::FRACTIONS,
@@ -75,15 +90,27 @@ static SETTINGS: [Setting; 7] = [
 #[component]
 pub fn SettingsPage() -> Html {
     let (desk, settings) = (use_desk(), use_settings());
+    let book = use_slice(|state| (&**state.book.id() == ROUGH, state.read_only));
+    let (rough, read_only) = book.unwrap_or_default();
     let tongue = settings.tongue;
-    let all = SETTINGS.iter().map(|setting| {
+    let units: &[Setting] = if rough { &ROUGH_UNITS } else { &BOOK_UNITS };
+    let all = units.iter().chain(&SETTINGS).map(|setting| {
         let values = setting.values.iter().map(|(value, said)| {
             let (desk, name, value) = (desk.clone(), setting.name, *value);
             let chosen = settings.value(name) == value;
+            let of_book = name == "book-units";
+            let press = Callback::from(move |_| {
+                if let Some(desk) = &desk {
+                    desk.send(if of_book {
+                        Action::Put(UNITS_KEY.into(), Some(Entry::new(value)))
+                    } else {
+                        Action::Set(name, value)
+                    });
+                }
+            });
             html! {
                 <button key={value} type="button" role="radio" class="choice" data-do={format!("set {name} {value}")}
-                    aria-checked={if chosen { "true" } else { "false" }}
-                    onclick={Callback::from(move |_| if let Some(desk) = &desk { desk.send(Action::Set(name, value)); })}>
+                    aria-checked={if chosen { "true" } else { "false" }} disabled={of_book && read_only} onclick={press}>
                     { tongue.say(*said) }
                 </button>
             }
@@ -101,7 +128,7 @@ pub fn SettingsPage() -> Html {
             <h1 class="ruled" tabindex="-1">{ tongue.say(frame::SETTINGS) }</h1>
             <div class="settings">
                 { all.collect::<Html>() }
-                <p class="muted">{ tongue.say(frame::SETTINGS_SAID) }</p>
+                <p class="muted">{ tongue.say(if rough { frame::SETTINGS_SAID } else { frame::OTHER_SETTINGS_SAID }) }</p>
             </div>
         </main>
     }

@@ -68,6 +68,86 @@ fn a_bare_number_keeps_the_unit_it_was_shown_with() {
     assert_eq!(metres, Some(130.0 * 0.0254));
 }
 
+/// The unit that a bare wheelbase is shown with, and the one that it stands in the book with.
+fn units_of_wheelbase(state: &State) -> (String, Option<String>) {
+    let key = Key::from("vehicle/wheelbase");
+    let shown = crate::shown::tail(state, &key).unit.unwrap_or_default();
+    let entry = state.book.entry(key.as_str());
+    (
+        shown,
+        entry.and_then(|entry| entry.unit.as_ref().map(ToString::to_string)),
+    )
+}
+
+fn opened(state: State, book: Book) -> State {
+    state.after(Action::Open(Rc::new(book), Rc::new(Log::default())))
+}
+
+#[test]
+fn each_book_is_shown_in_its_own_units_and_one_without_in_the_reader_s() {
+    let millimetres = opened(state(), Book::new("m").carrying("metric"));
+    let inches = opened(millimetres.clone(), Book::new("i").carrying("imperial"));
+    assert_eq!(units_of_wheelbase(&millimetres).0, "mm");
+    assert_eq!(units_of_wheelbase(&inches).0, "in");
+    // What the reader is used to is that of neither, and serves a book that says nothing.
+    let usual = inches.after(Action::Set("units", "us"));
+    assert_eq!(usual.settings.units, measure::System::Imperial);
+    let plain = opened(usual, Book::new("n"));
+    assert_eq!(plain.settings.units, measure::System::UnitedStates);
+}
+
+#[test]
+fn units_of_a_book_are_an_edit_and_bare_numbers_keep_those_they_were_typed_in() {
+    let now = typed_in(state(), "vehicle/wheelbase", "3000");
+    let inches = now.after(Action::Put(
+        buildbook::UNITS_KEY.into(),
+        Some(Entry::new("imperial")),
+    ));
+    assert_eq!(units_of_wheelbase(&inches), ("mm".to_owned(), None));
+    let length = |state: &State, of: &str| {
+        let sheet = &state.findings.vehicle.sheet;
+        let given = if of == "wheelbase" {
+            &sheet.wheelbase
+        } else {
+            &sheet.length
+        };
+        given.value().map(measure::Quantity::value)
+    };
+    assert_eq!(length(&inches, "wheelbase"), Some(3.0));
+    // A number typed now is in inches, and stays so when the book goes back.
+    let typed = typed_in(inches, "vehicle/length", "200");
+    // 25.4 mm to the inch: NIST SP 811, B.8.
+    assert_eq!(length(&typed, "length"), Some(200.0 * 0.0254));
+    let back = typed.clone().after(Action::Undo).after(Action::Undo);
+    assert_eq!(back.settings.units, measure::System::Metric);
+    let metric = typed.after(Action::Put(
+        buildbook::UNITS_KEY.into(),
+        Some(Entry::new("metric")),
+    ));
+    assert_eq!(metric.settings.units, measure::System::Metric);
+    assert_eq!(length(&metric, "length"), Some(200.0 * 0.0254));
+}
+
+#[test]
+fn that_nothing_is_kept_stays_said_through_edits_and_other_books() {
+    let off = Saved::Fault(BookError::Off);
+    let now = state().after(Action::Saved(off));
+    let typing = typed_in(now.clone(), "vehicle/wheelbase", "3450");
+    assert_eq!(
+        (typing.saved.clone(), typing.fault.clone()),
+        (Saved::Pending, Some(BookError::Off))
+    );
+    let other = opened(typing, Book::new("other"));
+    assert_eq!(other.fault, Some(BookError::Off));
+    // That one book found no room says nothing of the next, and is over once it is kept.
+    let full = now.after(Action::Saved(Saved::Fault(BookError::Full)));
+    assert_eq!(opened(full.clone(), Book::new("other")).fault, None);
+    assert_eq!(
+        full.after(Action::Saved(Saved::At("10:15".into()))).fault,
+        None
+    );
+}
+
 #[test]
 fn a_page_that_only_shows_the_book_changes_nothing_in_it() {
     let now = state().after(Action::ReadOnly(true));

@@ -5,7 +5,7 @@ use std::rc::Rc;
 use buildbook::store::{Opened, ROUGH, Shelved};
 use buildbook::{Book, BookError, Entry, Log, NAME_KEY, book_of_file, example, file};
 
-use super::keeper::{Keeper, fresh_id, named, now_ms};
+use super::keeper::{Keeper, fresh_id, now_ms};
 use super::local::ask_to_persist;
 use crate::state::{Action, Saved};
 
@@ -100,7 +100,7 @@ impl Keeper {
     /// # Errors
     /// As saving.
     pub fn begin(self: &Rc<Self>, name: &str) -> Result<(), BookError> {
-        self.take_in(&named(&Book::begun(fresh_id()), name))
+        self.take_in(&self.named(&Book::begun(fresh_id()), name))
     }
 
     /// A copy of a book of the shelf, under another name; it is opened.
@@ -110,7 +110,7 @@ impl Keeper {
     pub fn copy(self: &Rc<Self>, id: &str, name: &str) -> Result<(), BookError> {
         self.keep();
         let opened = self.shelf.open(id)?;
-        self.take_in(&named(&opened.book.known_as(fresh_id()), name))
+        self.take_in(&self.named(&opened.book.known_as(fresh_id()), name))
     }
 
     /// Gives a book of the shelf another name.
@@ -201,8 +201,8 @@ impl Keeper {
         // What is open may be on no shelf: the store may be off or full.
         let open = self.desk.borrow().as_ref().map(|desk| desk.state());
         let book = match open.filter(|state| *id == **state.book.id()) {
-            Some(state) => (*state.book).clone(),
-            None => self.shelf.open(id)?.book,
+            Some(state) => self.carrying(&state.book),
+            None => self.carrying(&self.shelf.open(id)?.book),
         };
         // A full store does not keep the time; the copy itself is what counts.
         let _ = self.shelf.note_copied(id, now_ms());

@@ -163,9 +163,21 @@ impl Keeper {
         self.send(Action::Shelved);
     }
 
+    /// The book as it is handed on: it carries the units that books without any are shown in here.
+    pub(super) fn carrying(&self, book: &Book) -> Book {
+        let desk = self.desk.borrow();
+        let settings = desk.as_ref().map(|desk| Rc::clone(&desk.state().settings));
+        book.carrying(settings.unwrap_or_default().value("units"))
+    }
+
+    pub(super) fn named(&self, book: &Book, name: &str) -> Book {
+        let book = self.carrying(book);
+        book.with(&book.setting(NAME_KEY, Some(Entry::new(name))))
+    }
+
     /// A rough book that was given a name becomes a book of its own, and an empty rough book takes its place.
     fn keep_named_rough(&self, book: &Book, log: &Log) {
-        let book = book.known_as(fresh_id());
+        let book = self.carrying(&book.known_as(fresh_id()));
         let kept = self
             .shelf
             .save(&book, log, 0, now_ms())
@@ -194,7 +206,7 @@ impl Keeper {
             seen: self.seen.get(),
             stored: 0,
         };
-        let copy = named(&book.known_as(fresh_id()), &self.name_of_copy(book));
+        let copy = self.named(&book.known_as(fresh_id()), &self.name_of_copy(book));
         match self.shelf.save(&copy, log, 0, now_ms()) {
             Ok(revision) => {
                 self.swap(&copy, log, revision);
@@ -255,8 +267,4 @@ impl Keeper {
         all.insert(SETTINGS.to_owned(), settings.written());
         let _ = self.shelf.keep_settings(&all);
     }
-}
-
-pub(super) fn named(book: &Book, name: &str) -> Book {
-    book.with(&book.setting(NAME_KEY, Some(Entry::new(name))))
 }

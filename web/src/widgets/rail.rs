@@ -5,7 +5,7 @@ use crate::browser;
 use crate::desk::{Desk, use_desk, use_settings, use_slice};
 use crate::offline::{Offline, Watch, accept_new_version};
 use crate::route::{Route, WHOLE_BOOK};
-use crate::state::{Action, Drawer, Saved, State};
+use crate::state::{Action, Drawer, State};
 use crate::storage::keeper;
 use crate::words::{self, Phrase, Tongue, filled, frame};
 use buildbook::{SHEETS, State as Standing};
@@ -222,10 +222,7 @@ pub struct NoticesProps {
 /// What the app has to say: a store that does not keep, a new version.
 #[component]
 pub fn Notices(props: &NoticesProps) -> Html {
-    let fault = use_slice(|state| match &state.saved {
-        Saved::Fault(why) => Some(why.clone()),
-        _ => None,
-    });
+    let fault = use_slice(|state| state.fault.clone());
     let read_only = use_slice(|state| state.read_only).unwrap_or(false);
     let tongue = use_settings().tongue;
     let put_off = use_state(|| false);

@@ -71,6 +71,10 @@ pub const ONLY_SHOWN: Phrase = same("Only shown. Your own books stay as they are
 pub const KEEP_COPY: Phrase = same("Keep a copy");
 pub const KEEP_SAID: Phrase = same("Becomes a book of yours, beside the others.");
 pub const FIGURES: Phrase = same("What it comes to");
+pub const IN_BOOKS_UNITS: Phrase = same("In the units of the book: {0}.");
+pub const IN_OWN_UNITS: Phrase = same("In your usual units: {0}.");
+pub const SHOW_IN_BOOKS: Phrase = same("Show in the book's units");
+pub const SHOW_IN_OWN: Phrase = same("Show in your units");
 pub const AS_SENT: Phrase =
     same("The sender saw {0}: the two reckoners are not of the same version.");
 pub const ALL_ENTRIES: Phrase = same("All entries");

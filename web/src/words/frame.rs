@@ -179,8 +179,23 @@ pub const UNITS: Phrase = same("Units");
 pub const UNITS_METRIC: Phrase = same("Metric");
 pub const UNITS_IMPERIAL: Phrase = same("Imperial");
 pub const UNITS_US: Phrase = same("US");
+/// The families of units by the names they are kept under.
+pub const FAMILIES: &[(&str, Phrase)] = &[
+    ("metric", UNITS_METRIC),
+    ("imperial", UNITS_IMPERIAL),
+    ("us", UNITS_US),
+];
 pub const UNITS_SAID: Phrase =
     same("For what is shown, and for a bare number. What you typed stays as you typed it.");
+pub const BOOK_UNITS: Phrase = same("Units of this book");
+pub const BOOK_UNITS_SAID: Phrase = same(
+    "For what is shown, and for a bare number. What you typed stays as you typed it. They go with the book when it is sent.",
+);
+pub const NEW_UNITS: Phrase = same("Units of new books");
+pub const NEW_UNITS_SAID: Phrase = pair(
+    "And of the rough book, and of any book that names none.",
+    "And of the scratch pad, and of any book that names none.",
+);
 pub const DECIMAL_MARK: Phrase = same("Decimal mark");
 pub const MARK_POINT: Phrase = same("Point 12.5");
 pub const MARK_COMMA: Phrase = same("Comma 12,5");
@@ -206,3 +221,5 @@ pub const FRACTIONS: Phrase = same("Inches as");
 pub const FRACTIONS_YES: Phrase = same("Fractions 4 5/16");
 pub const FRACTIONS_NO: Phrase = same("Decimals 4.3125");
 pub const SETTINGS_SAID: Phrase = same("Kept in this browser. They do not change any book.");
+pub const OTHER_SETTINGS_SAID: Phrase =
+    same("All but the units of this book are kept in this browser, and change no book.");

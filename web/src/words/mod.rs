@@ -111,9 +111,9 @@ pub fn hint(key: &str, tongue: Tongue) -> Option<&'static str> {
     found(words.hints, &Key::from(key).pattern()).map(|phrase| tongue.say(phrase))
 }
 
-/// The words of a choice of a field by its pattern; a choice that is a sheet is called as that is.
+/// The words of a choice of a field by its pattern; a choice that is a sheet is called as that is. The book itself chooses its units.
 fn choice_words(pattern: &str, chosen: &str) -> Option<Phrase> {
-    let choices = subject(pattern)?.choices;
+    let choices = subject(pattern).map_or(frame::FAMILIES, |words| words.choices);
     found(choices, &format!("{pattern}={chosen}"))
         .or_else(|| found(choices, chosen))
         .or_else(|| subject(chosen).map(|sheet| sheet.name))

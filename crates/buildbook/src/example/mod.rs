@@ -25,6 +25,7 @@ const BOOK: Typed = &[
     (NAME_KEY, "Hop lorry (example)"),
     ("book/defaults", "1"),
     ("book/currency", "GBP"),
+    ("book/units", "metric"),
 ];
 
 /// The example book.

@@ -199,6 +199,15 @@ async fn the_keypad_stays_beside_its_entry_when_the_tablet_is_turned(machine: &M
     Ok(())
 }
 
+/// That what is entered is not kept stands on the page, now and not only in a while.
+async fn said_without_a_break(journey: &Journey) -> Outcome {
+    if journey.has("[data-notice=not-kept]").await? {
+        Ok(())
+    } else {
+        Err("the page no longer says that nothing is kept".into())
+    }
+}
+
 async fn a_browser_that_keeps_nothing_says_so_and_reckons_on(machine: &Machine) -> Outcome {
     const NO_STORE: &str = "for (const name of ['localStorage', 'indexedDB']) Object.defineProperty(window, name, \
         { get() { throw new DOMException('', 'SecurityError'); } });";
@@ -214,6 +223,18 @@ async fn a_browser_that_keeps_nothing_says_so_and_reckons_on(machine: &Machine) 
             .await?;
         journey.open("").await?;
         journey.wait_for("[data-notice=not-kept]").await?;
+        // The notice stays over the example, and over what is typed.
+        journey.tap("example").await?;
+        journey.wait_gone("[data-do=example]").await?;
+        said_without_a_break(&journey).await?;
+        journey.open("#/vehicle").await?;
+        journey.type_into("vehicle/payload", "900").await?;
+        said_without_a_break(&journey).await?;
+        journey.open("#/books").await?;
+        journey.type_into("new-book", "Van").await?;
+        journey.tap("new-book").await?;
+        journey.wait_for("[data-page=questions]").await?;
+        said_without_a_break(&journey).await?;
         journey.open("#/vehicle").await?;
         journey.enter("vehicle/front_unladen", "1080 exact").await?;
         journey.enter("vehicle/rear_unladen", "795 exact").await?;

@@ -15,7 +15,7 @@ cases![
 ];
 
 /// The link that the page of sending shows.
-async fn link_of(journey: &Journey, what: &str) -> Outcome<String> {
+pub(super) async fn link_of(journey: &Journey, what: &str) -> Outcome<String> {
     journey.open(&format!("#/send/{what}")).await?;
     journey.wait_for("[data-link]").await?;
     let link = journey

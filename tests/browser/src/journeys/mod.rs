@@ -21,6 +21,7 @@ mod paint;
 mod quick_answers;
 mod springs;
 mod templates;
+mod units;
 mod vehicle;
 mod versions;
 mod way;
@@ -66,6 +67,7 @@ pub fn all() -> impl Iterator<Item = &'static Case> {
         keeping::CASES,
         files::CASES,
         links::CASES,
+        units::CASES,
         looks::CASES,
         way::CASES,
         bounds::CASES,

@@ -33,10 +33,11 @@ pub fn start() {
         settings,
         route::route_now(),
     ));
-    if let Some(fault) = fault {
-        desk.send(Action::Saved(Saved::Fault(fault)));
-    }
     tie(&desk, &keeper);
+    match fault {
+        Some(fault) => desk.send(Action::Saved(Saved::Fault(fault))),
+        None => keeper.tell_kept(opened.saved_ms),
+    }
     let Some(root) = browser::document().and_then(|document| document.get_element_by_id("app"))
     else {
         return;

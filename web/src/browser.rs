@@ -3,7 +3,9 @@
 mod files;
 pub mod paper;
 
-pub use files::{can_share, day_and_time, file_bytes, hand_out, megabytes, share, to_clipboard};
+pub use files::{
+    can_share, day_and_time, file_bytes, hand_out, megabytes, share, time_or_day, to_clipboard,
+};
 
 use crate::settings::{Look, Settings, Thumb};
 use crate::state::{CallTo, Stand};

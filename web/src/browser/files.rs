@@ -115,6 +115,19 @@ pub fn day_and_time(time_ms: f64, language: &str) -> String {
         .into()
 }
 
+/// The time of a moment of today (`16:05`), the day of any other.
+pub fn time_or_day(time_ms: f64, language: &str) -> String {
+    let date = Date::new(&time_ms.into());
+    if date.to_date_string() == Date::new_0().to_date_string() {
+        let time = String::from(date.to_locale_time_string("en-GB"));
+        return time.chars().take(5).collect();
+    }
+    let options = Object::new();
+    // A plain object takes any member.
+    let _ = Reflect::set(&options, &"dateStyle".into(), &"medium".into());
+    date.to_locale_date_string(language, &options).into()
+}
+
 /// A number of characters as megabytes, as the language writes it.
 pub fn megabytes(characters: usize, language: &str) -> String {
     // Two decimals are enough to see a book come or go.

@@ -53,7 +53,16 @@ pub fn Books() -> Html {
         Some(Ok(shelved)) => shelved,
         _ => Shelved::default(),
     };
-    let rough = shelved.books.iter().filter(|listed| &*listed.id == ROUGH);
+    // The rough book is always there, kept or not.
+    let blank = Listed {
+        id: ROUGH.into(),
+        name: "".into(),
+        saved_ms: 0.0,
+        copied_ms: None,
+        size: 0,
+    };
+    let rough = shelved.books.iter().find(|listed| &*listed.id == ROUGH);
+    let rough = rough.or(Some(&blank)).into_iter();
     let named = shelved.books.iter().filter(|listed| &*listed.id != ROUGH);
     let cards = rough.chain(named).map(|listed| {
         html! { <BookCard key={listed.id.to_string()} listed={listed.clone()} open={listed.id == open} tell={tell.clone()} /> }
@@ -151,7 +160,15 @@ fn called(listed: &Listed, tongue: Tongue) -> String {
     }
 }
 
+/// Whether it was never kept, so that there is nothing of it to copy.
+fn is_blank(listed: &Listed) -> bool {
+    listed.saved_ms == 0.0
+}
+
 fn times(listed: &Listed, tongue: Tongue) -> String {
+    if is_blank(listed) {
+        return tongue.say(frame::ROUGH_SAID).to_owned();
+    }
     let copied = match listed.copied_ms {
         Some(time) => filled(
             tongue.say(books::COPIED),
@@ -220,8 +237,10 @@ fn BookCard(props: &BookCardProps) -> Html {
             <div class="book-keys">
                 if !props.open { { key("open-book", books::OPEN, true, open) } }
                 if !rough { { key("rename-book", books::RENAME, false, rename) } }
-                { key("copy-book", books::COPY, false, copy) }
-                { key("file-copy", books::FILE_COPY, false, file) }
+                if !is_blank(listed) {
+                    { key("copy-book", books::COPY, false, copy) }
+                    { key("file-copy", books::FILE_COPY, false, file) }
+                }
                 if !rough { { key("delete-book", books::DELETE, false, delete) } }
             </div>
             { (*renaming).clone().map(|name| html! { <Rename {id} {name} tell={tell.clone()} done={renaming.setter()} /> }).unwrap_or_default() }

@@ -7,6 +7,7 @@ use crate::state::{Action, Saved, State};
 use crate::storage::keeper;
 use crate::widgets::{Icon, OfflineReady, icon, motif, standing};
 use crate::words::{self, filled, frame};
+use buildbook::store::ROUGH;
 use buildbook::{Entry, Key, NAME_KEY, SHEETS, State as Standing};
 use yew::prelude::*;
 
@@ -108,16 +109,17 @@ fn saved_said(saved: &Saved, tongue: words::Tongue) -> String {
 #[component]
 fn Foot() -> Html {
     let tongue = use_settings().tongue;
-    let begun = use_slice(|state| {
+    let (begun, named) = use_slice(|state| {
         let found = |sheet| state.findings.found(sheet);
         let mut all = SHEETS.into_iter().filter_map(found);
-        all.any(|found| found.state() != Standing::Empty)
+        let begun = all.any(|found| found.state() != Standing::Empty);
+        (begun, &**state.book.id() != ROUGH)
     })
-    .unwrap_or(false);
-    let said = if begun {
-        frame::ROUGH_SAID
-    } else {
-        frame::EXAMPLE_SAID
+    .unwrap_or_default();
+    let said = match (begun, named) {
+        (false, _) => frame::EXAMPLE_SAID,
+        (true, true) => frame::BOOK_SAID,
+        (true, false) => frame::ROUGH_SAID,
     };
     let look = Callback::from(|_: MouseEvent| {
         // A store that is switched off says so in the notice above; there is nothing to add here.

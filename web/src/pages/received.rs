@@ -325,7 +325,7 @@ fn differences(received: &Received, mine: &Book, desk: Option<Desk>, tongue: Ton
                 </tr></thead>
                 <tbody>{ rows.collect::<Html>() }</tbody>
             </table>
-            if desk.is_some() {
+            if desk.is_some() && all.len() > 1 {
                 <button type="button" class="key take-all" data-do="take-all" onclick={take(whole)}>{ filled(tongue.say(books::TAKE_ALL), &[all.len().to_string()]) }</button>
             }
         </>

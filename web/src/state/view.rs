@@ -12,7 +12,7 @@ pub enum Saved {
     Untouched,
     /// Entered, and about to be kept.
     Pending,
-    /// Kept, at this time of the day as the browser writes it.
+    /// Kept, at this time of today or on this earlier day, as the browser writes it.
     At(Rc<str>),
     /// Not kept, and why.
     Fault(BookError),

@@ -66,6 +66,7 @@ impl Keeper {
         self.note_open();
         self.send(Action::ReadOnly(false));
         self.send(Action::Open(Rc::new(opened.book), Rc::new(opened.log)));
+        self.tell_kept(opened.saved_ms);
         self.send(Action::Shelved);
         self.take_lock();
     }

@@ -9,6 +9,7 @@ use buildbook::{Book, BookError, Entry, Log, NAME_KEY};
 use super::channel::Channel;
 use super::local::{AnyStore, ask_to_persist};
 use super::locks::Held;
+use crate::browser;
 use crate::desk::Desk;
 use crate::settings::Settings;
 use crate::state::{Action, Saved};
@@ -156,11 +157,18 @@ impl Keeper {
             self.send(Action::Saved(Saved::Fault(BookError::Off)));
             return;
         }
-        let time = String::from(js_sys::Date::new_0().to_locale_time_string("en-GB"));
-        self.send(Action::Saved(Saved::At(
-            time.chars().take(5).collect::<String>().into(),
-        )));
+        self.tell_kept(now_ms());
         self.send(Action::Shelved);
+    }
+
+    /// Says when the open book was kept last.
+    pub fn tell_kept(&self, saved_ms: f64) {
+        let desk = self.desk.borrow().clone();
+        if let Some(desk) = desk.filter(|_| saved_ms > 0.0 && !self.forgets()) {
+            let tongue = desk.state().settings.tongue;
+            let time = browser::time_or_day(saved_ms, tongue.tag());
+            desk.send(Action::Saved(Saved::At(time.into())));
+        }
     }
 
     /// The book as it is handed on: it carries the units that books without any are shown in here.

@@ -29,8 +29,12 @@ pub const ALL_SHEETS: Phrase = same("Sheets of this book");
 pub const WHAT_TO_KNOW: Phrase = same("What do you need to know?");
 pub const ROUGH_BOOK: Phrase = pair("Rough book", "Scratch pad");
 pub const ROUGH_SAID: Phrase = pair(
-    "The rough book is always open. Name it to keep it as a build book.",
-    "The scratch pad is always open. Name it to keep it as a build book.",
+    "The rough book is always there. Name it to keep it as a build book.",
+    "The scratch pad is always there. Name it to keep it as a build book.",
+);
+pub const BOOK_SAID: Phrase = pair(
+    "A build book of yours. The rough book and all others are under Build books.",
+    "A build book of yours. The scratch pad and all others are under Build books.",
 );
 pub const NAME_IT: Phrase = same("Name it");
 pub const EXAMPLE: Phrase = same("Look at the example");

@@ -14,6 +14,7 @@ cases![
     what_was_typed_a_moment_before_the_tab_closed_is_kept,
     naming_the_rough_book_keeps_it_and_leaves_an_empty_one,
     a_book_is_copied_renamed_deleted_and_brought_back,
+    the_rough_book_is_there_before_anything_was_entered_in_it,
 ];
 
 const WHEELBASE: &str = "vehicle/wheelbase";
@@ -283,4 +284,24 @@ async fn a_book_is_copied_renamed_deleted_and_brought_back(machine: &Machine) ->
     journey.tap(&format!("open-book {id}")).await?;
     journey.open("#/vehicle").await?;
     holds(&journey, WHEELBASE, "2600").await
+}
+
+async fn the_rough_book_is_there_before_anything_was_entered_in_it(machine: &Machine) -> Outcome {
+    let journey = Journey::begin(machine).await?;
+    journey.open("").await?;
+    journey.tap("example").await?;
+    journey.wait_gone("[data-do=example]").await?;
+    // A book that is opened says when it was kept, and no longer that it is the rough one.
+    let said = journey.text("[data-saved]").await?;
+    if !said.starts_with("Saved ") {
+        return Err(format!("of the example it is said `{said}`"));
+    }
+    journey.open("#/books").await?;
+    if journey.has("[data-do=\"file-copy rough\"]").await? {
+        return Err("a book with nothing in it can be copied".into());
+    }
+    journey.tap("open-book rough").await?;
+    journey.wait_for("[data-page=questions]").await?;
+    journey.open("#/vehicle").await?;
+    holds(&journey, WHEELBASE, "").await
 }

@@ -59,17 +59,17 @@ fn rules(letter: bool, two_sides: bool, running: &str, runs: &[Run]) -> String {
     } else {
         ("A4", 210.0, 297.0)
     };
-    // 24 mm to bind, 14 mm beyond, 20 mm above and below.
+    // 24 mm to bind, 14 mm beyond, 17 mm above and below.
     let mut rules = format!(
-        "@page{{size:{name};margin:20mm 14mm 20mm 24mm;@top-left{{content:{};font:9pt sans-serif}}\
+        "@page{{size:{name};margin:17mm 14mm 17mm 24mm;@top-left{{content:{};font:9pt sans-serif}}\
          @bottom-right{{content:counter(page) \" / \" counter(pages);font:9pt sans-serif}}}}\
          .pack{{width:{}mm}}.pack.counting{{height:{}mm}}",
         quoted(running),
         width - 38.0,
-        height - 40.0
+        height - 34.0
     );
     if two_sides {
-        rules.push_str("@page:left{margin:20mm 24mm 20mm 14mm}");
+        rules.push_str("@page:left{margin:17mm 24mm 17mm 14mm}");
     }
     for Run { sections, title } in runs {
         let page = sections.first().copied().unwrap_or_default();

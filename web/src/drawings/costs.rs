@@ -2,7 +2,7 @@
 
 use super::parts::{Fill, Lean, Line, area, dot, line, polyline, px, text, text_width};
 use super::{Axis, Drawing, Labels, Paper, Plate, Plot, Span, Table};
-use crate::shown::money;
+use crate::shown::{NBSP, money};
 use crate::state::State;
 use crate::words::{self, Tongue, costs as said, filled};
 use buildbook::sheets::costs::Asked;
@@ -121,7 +121,7 @@ fn rows(
 }
 
 fn bars(rows: &[Row], whole: f64, limit: f64, limit_said: &str, paper: &Paper) -> Html {
-    let (left, right, top) = (4.0, paper.width - 4.0, 40.0);
+    let (left, right, top) = (16.0, paper.width - 16.0, 40.0);
     let step = (paper.height - top - 6.0) / 5.0;
     let lowest = rows
         .iter()
@@ -291,7 +291,10 @@ fn two_ways(choice: &Choice, sides: &Sides, paper: &Paper) -> Option<Drawing> {
     let marks = html! {
         <>
             { plot.axes(&x_axis, &y_axis) }
-            { meeting.map(|count| plot.upright(met, &measure::shown_decimal(count.round_dp(1).normalize(), paper.manner.mark))) }
+            { meeting.map(|count| {
+                let count = measure::shown_decimal(count.round_dp(1).normalize(), paper.manner.mark);
+                plot.upright(met, &format!("{count}{NBSP}{}", sides.unit.to_ascii_lowercase()))
+            }) }
             { polyline(&one, Line::Against) }
             { polyline(&two, Line::Now) }
             if wanted > 0.0 {

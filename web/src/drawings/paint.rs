@@ -76,7 +76,7 @@ fn view<'a>(state: &State, paper: &Paper, elevation: &'a Elevation) -> View<'a> 
 
 /// A name that does not push the views apart.
 fn shortened(name: &str) -> String {
-    const MOST: usize = 18;
+    const MOST: usize = 28;
     if name.chars().count() <= MOST {
         return name.to_owned();
     }
@@ -148,18 +148,22 @@ fn packed(views: &[View<'_>], paper: &Paper) -> (f64, Vec<Point>) {
     )
 }
 
-/// The upper left corners of the views in rows, where they fit on the paper.
+/// The upper left corners of the views in rows, the tallest first, where they fit on the paper.
 fn in_rows(views: &[View<'_>], paper: &Paper, scale: f64) -> Option<Vec<Point>> {
-    let mut places = Vec::new();
+    let mut order: Vec<usize> = (0..views.len()).collect();
+    measure::sort_by(&mut order, |one, other| {
+        f64::total_cmp(&views[*other].size[1], &views[*one].size[1])
+    });
+    let mut places = vec![(0.0, 0.0); views.len()];
     let (mut left, mut top, mut tallest) = (GAP, GAP, 0.0_f64);
-    for view in views {
-        let (width, height) = view.cell(scale);
+    for at in order {
+        let (width, height) = views[at].cell(scale);
         if left > GAP && left + width > paper.width - GAP {
             left = GAP;
             top += tallest + GAP * 0.6;
             tallest = 0.0;
         }
-        places.push((left, top));
+        places[at] = (left, top);
         left += width + GAP;
         tallest = tallest.max(height);
     }

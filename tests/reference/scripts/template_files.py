@@ -166,9 +166,10 @@ def pdf(name, paper, overlap, true=(1, 1), behind=False, punched=False, masked=F
         holds(f"{name} {number}: says UP", "UP" in page.text)
         holds(f"{name} {number}: says seen from where and which side",
               "Seen from inside the cab" in page.text and "left-hand side" in page.text)
-    names = [re.search(r"Page ([A-Z]+\d+) \(A1.([A-Z]+\d+)\)", page.text) for page in pages]
+    names = [re.search(r"Page ([A-Z]+\d+) \((\d+)/(\d+)\)", page.text) for page in pages]
     holds(f"{name}: every page has a name of its own", all(names) and len({n[1] for n in names}) == len(pages))
-    holds(f"{name}: the last page is the one that all name", all(n and n[2] == names[-1][1] for n in names))
+    holds(f"{name}: every page says which it is of how many",
+          all(n and (int(n[2]), int(n[3])) == (number, len(pages)) for number, n in enumerate(names, start=1)))
     if not joined(name, pages):
         return
     grid = defaultdict(dict)
@@ -176,12 +177,13 @@ def pdf(name, paper, overlap, true=(1, 1), behind=False, punched=False, masked=F
         letters, row = re.fullmatch(r"([A-Z]+)(\d+)", found[1]).groups()
         grid[int(row)][letters] = page
     for row, line in grid.items():
-        across = [line[letters] for letters in sorted(line)]
-        for a, b in zip(across, across[1:]):
-            check(f"{name}: overlap along row {row}", a.window[1][0] + a.shift[0] - b.window[0][0] - b.shift[0], overlap, 0.02)
-        if row + 1 in grid:
-            for letters, a in line.items():
-                b = grid[row + 1][letters]
+        for letters, a in line.items():
+            # A page with nothing on it is left out.
+            b = line.get(chr(ord(letters) + 1))
+            if b:
+                check(f"{name}: overlap along row {row}", a.window[1][0] + a.shift[0] - b.window[0][0] - b.shift[0], overlap, 0.02)
+            b = grid.get(row + 1, {}).get(letters)
+            if b:
                 check(f"{name}: overlap down {letters}{row}",
                       b.window[1][1] + b.shift[1] - a.window[0][1] - a.shift[1], overlap, 0.02)
     datums = laid(PATTERN["datums"], behind)
@@ -270,6 +272,11 @@ def dxf(name, behind=False):
         check(f"{what}: nothing is cut elsewhere", cut.symmetric_difference(true).area, 0, 0.05)
         bulges = sum(abs(v.dxf.bulge) > 0 for v in entity.vertices)
         check(f"{what}: arcs", bulges, {"slot": 2, "rectangle": 4, "d_hole": 2, "free": 1}[shape["form"]], 0)
+    ribs = list(space.query('*[layer=="THERE"]'))
+    holds(f"{name}: what is there already stands on its own layer, whole", len(ribs) == len(PATTERN["there"]))
+    for entity, row in zip(ribs, PATTERN["there"]):
+        true = Polygon(laid(np.array(in_place(row["shape"][0]).exterior.coords), behind))
+        check(f"{name}: what is there already", outline(entity).symmetric_difference(true).area, 0, 0.05)
     pieces = list(space.query('*[layer=="PIECES"]'))
     for entity, shape in zip(pieces, SHAPES):
         check(f"{name}: a piece, its cut outside", entity.dxf.radius, (shape["sizes"][0] + KERF) / 2, 1e-4)

@@ -12,15 +12,19 @@ const CROSS: f64 = 4.0;
 /// How far a tick reaches to either side of an outline.
 const TICK: f64 = 3.0;
 
-/// All of the pattern, in millimetres of the paper with UP at the top.
-pub(super) fn drawing(template: &Template, labels: &Labels) -> Vec<Ink> {
+/// All of the pattern, in millimetres of the paper with UP at the top: what runs across or is there already, and what is marked out,
+/// which has to be seen whole.
+pub(super) fn drawing(template: &Template, labels: &Labels) -> [Vec<Ink>; 2] {
     let lay = Lay::of(template);
-    let mut ink = lines_across(template, labels, lay);
+    let (mut behind, mut ink) = (lines_across(template, labels, lay), Vec::new());
     let mut taken = Vec::new();
     for feature in &template.features {
         let own = feature_ink(template.purpose, feature, lay);
         taken.extend(own.iter().map(Ink::bounds).reduce(around));
-        ink.extend(own);
+        match feature.part {
+            Part::There => behind.extend(own),
+            _ => ink.extend(own),
+        }
     }
     for (_, at) in &template.datums {
         let at = lay.place(*at);
@@ -39,12 +43,16 @@ pub(super) fn drawing(template: &Template, labels: &Labels) -> Vec<Ink> {
         let [low, high] = outline.bounds();
         let full = outline.area_m2() > 0.6 * (high[0] - low[0]) * (high[1] - low[1]);
         let within = full.then_some([low, high]);
-        ink.extend(names.place(&feature.name, size, within, beside[which]));
+        let name = names.place(&feature.name, size, within, beside[which]);
+        match feature.part {
+            Part::There => behind.extend(name),
+            _ => ink.extend(name),
+        }
     }
     for (which, (name, _)) in template.datums.iter().enumerate() {
         ink.extend(names.place(name, "", None, beside[template.features.len() + which]));
     }
-    ink
+    [behind, ink]
 }
 
 /// One feature as this purpose shows it.

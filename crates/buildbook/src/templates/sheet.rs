@@ -62,13 +62,11 @@ impl Lay {
     }
 }
 
-/// The box around everything that must be on the paper, in millimetres; none where there is nothing.
+/// The box around everything, in millimetres; none where there is nothing.
 pub(super) fn extent(template: &Template) -> Option<[[f64; 2]; 2]> {
     let lay = Lay::of(template);
-    let features = template
-        .features
-        .iter()
-        .map(|Feature { outline, .. }| lay.outline(outline).bounds());
+    let features = template.features.iter();
+    let features = features.map(|Feature { outline, .. }| lay.outline(outline).bounds());
     let datums = template.datums.iter().map(|(_, at)| {
         let [x, y] = lay.place(*at);
         [[x - 6.0, y - 6.0], [x + 6.0, y + 6.0]]

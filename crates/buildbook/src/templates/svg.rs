@@ -17,7 +17,7 @@ const EDGE: f64 = 8.0;
 /// One unit of the file is a millimetre of paper, and width and height say so. Arcs are arcs.
 #[must_use]
 pub fn svg(template: &Template, labels: &Labels) -> Option<String> {
-    let mut ink = drawing(template, labels);
+    let mut ink = drawing(template, labels).concat();
     let [low, high] = ink.iter().map(Ink::bounds).reduce(around)?;
     let corner = [
         low[0] - LEFT,

@@ -86,6 +86,31 @@ fn pages_are_named_by_column_and_row_from_the_upper_left_and_every_place_is_on_o
 }
 
 #[test]
+fn a_page_with_nothing_on_it_is_left_out_where_the_others_join_without_it() {
+    let corners = |at: &[[f64; 2]]| {
+        let holes = at.iter().map(|at| hole("x", *at, 0.01)).collect();
+        pages(&template(holes), &labels(), A4, 0.015, [1.0; 2]).unwrap()
+    };
+    let names = |pages: &Pages| {
+        (0..pages.total())
+            .map(|which| pages.name(which))
+            .collect::<Vec<_>>()
+    };
+    // Three corners of 600 mm by 700 mm: what lies in the fourth one, and within, is not printed.
+    let three = corners(&[[0.0, 0.7], [0.0, 0.0], [0.6, 0.0]]);
+    let [wide, high] = three.count;
+    assert_eq!(three.total(), wide + high - 1);
+    let along = |page: &String| page.starts_with('A') || page.ends_with(&high.to_string());
+    assert!(names(&three).iter().all(along));
+    // Two opposite ones join by a way of pages from side to side.
+    let two = corners(&[[0.0, 0.0], [0.6, 0.7]]);
+    assert_eq!(two.total(), wide + high - 1);
+    for at in [[0.0, 0.0], [600.0, 700.0]] {
+        assert!((0..two.total()).any(|which| two.place_on(which, at).is_some()));
+    }
+}
+
+#[test]
 fn a_printer_that_prints_small_is_given_fewer_millimetres_to_a_page() {
     let pattern = template(vec![hole("1", [0.0; 2], 0.02)]);
     let shows = |correction| {

@@ -112,6 +112,19 @@ fn template(data: &str, purpose: For, from_behind: bool) -> Result<Template, Str
             spots: shape.spots(),
         });
     }
+    for row in inputs.rows("there")? {
+        let shape = placed(row.rows("shape")?.first().ok_or("no shape")?)?;
+        features.push(Feature {
+            name: "rib".to_owned(),
+            size: String::new(),
+            part: Part::There,
+            outline: shape.outline(),
+            cut: None,
+            centre: shape.at.values(),
+            turn: shape.turn.value(),
+            spots: shape.spots(),
+        });
+    }
     let datums = inputs.list("datums")?.iter().filter_map(place);
     let datums = ["A", "B", "C", "D"]
         .map(str::to_owned)

@@ -40,7 +40,9 @@ pub fn template(findings: &MarkingFindings, said: Said<'_>) -> Option<Template> 
         return None;
     }
     let pieces = pieces(findings, &said, kerf);
-    let there = findings.there.iter().map(|(name, placed)| Feature {
+    let there = findings.there.iter();
+    let there = there.filter(|(_, placed)| features.iter().any(|one| beside(one, placed)));
+    let there = there.map(|(name, placed)| Feature {
         part: Part::There,
         ..feature(placed, name.to_string(), String::new(), &nothing)
     });
@@ -67,7 +69,7 @@ pub fn template(findings: &MarkingFindings, said: Said<'_>) -> Option<Template> 
             .map(|ends| ends.each_ref().map(|end| end.values())),
         edges: edges(findings, from),
         pieces,
-        features: features.into_iter().chain(there).collect(),
+        features: features.iter().cloned().chain(there).collect(),
     })
 }
 
@@ -78,8 +80,14 @@ fn up(findings: &MarkingFindings) -> f64 {
     if findings.moved.mirrors { -up } else { up }
 }
 
-/// An edge stands on a template where a feature or a datum lies as near to it as this, metres.
+/// An edge stands on a template where a feature or a datum lies as near to it as this, metres; what is there already, where a feature does.
 const NEAR: f64 = 0.15;
+
+fn beside(feature: &Feature, placed: &Placed) -> bool {
+    let (own, other) = (feature.outline.bounds(), placed.outline().bounds());
+    (0..2)
+        .all(|axis| own[0][axis] - NEAR <= other[1][axis] && other[0][axis] <= own[1][axis] + NEAR)
+}
 
 /// The edges of the sheet metal beside the pattern, each as far as the pattern goes.
 fn edges(findings: &MarkingFindings, from: &[Point; 2]) -> Vec<[[f64; 2]; 2]> {

@@ -115,11 +115,13 @@ fn equal_arms_that_stay_parallel_pass_the_swing_on_unchanged() {
 
 #[test]
 fn a_track_rod_with_parallel_arms_turns_both_wheels_alike() {
+    let upright = Ratio::exact(0.0);
     let other = other_wheel(
         &Ratio::exact(0.4),
         &mm(1400.0),
         &mm(150.0),
         &Ratio::exact(0.0),
+        [&upright, &upright],
     )
     .expect("follows");
     assert!(near(other.value(), 0.4, 1e-9));
@@ -128,7 +130,9 @@ fn a_track_rod_with_parallel_arms_turns_both_wheels_alike() {
 #[test]
 fn inward_arms_behind_the_axle_turn_the_inner_wheel_further() {
     let inward = Ratio::exact(0.25);
-    let other = other_wheel(&Ratio::exact(0.5), &mm(1400.0), &mm(150.0), &inward).expect("follows");
+    let (turned, upright) = (Ratio::exact(0.5), Ratio::exact(0.0));
+    let lean = [&upright, &upright];
+    let other = other_wheel(&turned, &mm(1400.0), &mm(150.0), &inward, lean).expect("follows");
     assert!(other.value() < 0.5, "{}", other.value());
     assert!(other.value() > 0.3, "{}", other.value());
 }

@@ -138,11 +138,14 @@ def other_wheel_in_front(inputs):
 
 
 def rod_follows(inputs, forward, outward):
+    """Both arms turn about their pins, each by what gives its wheel a heading on the ground, until the rod is as long as it is."""
     arm, pivots = inputs["arm"], inputs["pivots"]
 
     def end(side, angle):
+        pin = dict(inputs, pin=[0.0, side])
         at = [forward * arm * np.cos(outward), side * arm * np.sin(outward), 0.0]
-        return Rotation.from_euler("z", angle, degrees=True).apply(at) + [0.0, side * pivots / 2, 0.0]
+        about = Rotation.from_rotvec(np.radians(about_pin(pin, angle)) * pin_way(pin))
+        return about.apply(at) + [0.0, side * pivots / 2, 0.0]
 
     rod = np.linalg.norm(end(1, 0.0) - end(-1, 0.0))
     turned = inputs["turned"]

@@ -87,12 +87,9 @@ impl Linkage {
     /// The ball of the steering arm at a steer angle with the axle raised.
     #[must_use]
     pub fn arm_ball(&self, steer: f64, rise: f64) -> [f64; 3] {
-        let turned = self.about_pin(steer).unwrap_or(f64::NAN);
-        let (middle, out, across) = self.arm();
-        let (sin, cos) = turned.sin_cos();
-        let pin = self.pin_at(rise);
-        let at = |i: usize| pin[i] + middle[i] + out[i] * cos + across[i] * sin;
-        [at(0), at(1), at(2)]
+        let turned = about_pin(self.pin_way, steer).unwrap_or(f64::NAN);
+        let (pin, ball) = (self.pin_at(rise), turned_arm(self.arm(), turned));
+        [0, 1, 2].map(|i: usize| pin[i] + ball[i])
     }
 
     /// The king pin at the height of the ball, with the axle raised.
@@ -101,30 +98,10 @@ impl Linkage {
         [x, self.pin[1], self.ball[2] + rise]
     }
 
-    /// The steering arm straight ahead, from the pin to the ball: the part of it that lies along the pin, the part square to the pin,
-    /// and the way that one goes when the arm turns to the left.
-    fn arm(&self) -> ([f64; 3], [f64; 3], [f64; 3]) {
-        let way = self.pin_way;
+    /// The steering arm straight ahead, from the pin to the ball, as [`arm_parts`].
+    fn arm(&self) -> [[f64; 3]; 3] {
         let arm = [self.ball[0] - self.pin[0], self.ball[1] - self.pin[1], 0.0];
-        let along = dot(way, arm);
-        let middle = way.map(|part| part * along);
-        (middle, less(arm, middle), cross(way, arm))
-    }
-
-    /// What a turn about the pin makes of the wheel's heading on the ground: its sine and cosine, each to one scale. The spindle,
-    /// which lay across, is turned about the pin (Rodrigues) and seen from above.
-    fn heading(&self, about_pin: f64) -> (f64, f64) {
-        let [x, y, z] = self.pin_way;
-        let (sin, cos) = about_pin.sin_cos();
-        (z * sin - x * y * (1.0 - cos), cos + y * y * (1.0 - cos))
-    }
-
-    /// The turn about the pin that gives the wheel a heading on the ground; none where there is no such turn.
-    fn about_pin(&self, steer: f64) -> Option<f64> {
-        let [x, y, z] = self.pin_way;
-        let (sin, cos) = steer.sin_cos();
-        let rest = sin * y * y + cos * x * y;
-        angle_near(steer, sin - rest, -cos * z, -rest)
+        arm_parts(self.pin_way, arm)
     }
 
     /// How far the axle moves forward as it rises, on its arc about the fixed eye.
@@ -154,12 +131,11 @@ impl Linkage {
     /// The steer angle, as the wheel heads on the ground, with the drop arm swung and the axle raised; none where the link cannot reach.
     #[must_use]
     pub fn steer(&self, swing: f64, rise: f64) -> Option<f64> {
-        let (middle, out, across) = self.arm();
+        let [middle, out, across] = self.arm();
         let away = less(less(self.drop_ball(swing), self.pin_at(rise)), middle);
         let apart = dot(out, out) + dot(away, away) - self.drag_link().powi(2);
         let turned = angle_near(0.0, dot(out, away), dot(across, away), apart / 2.0)?;
-        let (sin, cos) = self.heading(turned);
-        Some(sin.atan2(cos))
+        Some(heading(self.pin_way, turned))
     }
 
     /// The swing of the drop arm that gives a steer angle; none where it cannot.
@@ -186,9 +162,9 @@ impl Linkage {
     /// The swing of the drop arm for a radian of steer, at a steer angle; none where the link cannot reach.
     #[must_use]
     pub fn ratio(&self, steer: f64) -> Option<f64> {
-        let (swing, turned) = (self.swing(steer)?, self.about_pin(steer)?);
+        let (swing, turned) = (self.swing(steer)?, about_pin(self.pin_way, steer)?);
         let link = self.link(swing, steer);
-        let (_, out, across) = self.arm();
+        let [_, out, across] = self.arm();
         let (sin, cos) = turned.sin_cos();
         let goes = |i: usize| across[i] * cos - out[i] * sin;
         let for_turn = dot(link, [goes(0), goes(1), goes(2)]) / dot(link, self.drop_way(swing));
@@ -199,13 +175,55 @@ impl Linkage {
     fn heading_rate(&self, about_pin: f64) -> f64 {
         let [x, y, z] = self.pin_way;
         let (sin, cos) = about_pin.sin_cos();
-        let (up, ahead) = self.heading(about_pin);
+        let (up, ahead) = heading_parts(self.pin_way, about_pin);
         let (up_goes, ahead_goes) = (z * cos - x * y * sin, (y * y - 1.0) * sin);
         (up_goes * ahead - up * ahead_goes) / (up * up + ahead * ahead)
     }
 }
 
-fn less(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
+/// The way along a king pin, upward: its top leans back by the castor and in, towards the vehicle's middle, by the inclination. `side` is
+/// above nothing for a pin on the left.
+pub(super) fn pin_way(castor: f64, inclination: f64, side: f64) -> [f64; 3] {
+    let way = [-castor.tan(), -inclination.tan() * side.signum(), 1.0];
+    let long = dot(way, way).sqrt();
+    way.map(|part| part / long)
+}
+
+/// An arm straight ahead, from the pin to its ball: the part of it that lies along the pin, the part square to the pin, and the way
+/// that one goes when the arm turns to the left.
+pub(super) fn arm_parts(way: [f64; 3], arm: [f64; 3]) -> [[f64; 3]; 3] {
+    let along = dot(way, arm);
+    let middle = way.map(|part| part * along);
+    [middle, less(arm, middle), cross(way, arm)]
+}
+
+/// The ball of an arm of these parts, from the pin, once it has turned about it.
+pub(super) fn turned_arm([middle, out, across]: [[f64; 3]; 3], about_pin: f64) -> [f64; 3] {
+    let (sin, cos) = about_pin.sin_cos();
+    [0, 1, 2].map(|i: usize| middle[i] + out[i] * cos + across[i] * sin)
+}
+
+/// What a turn about the pin makes of the wheel's heading on the ground: its sine and cosine, each to one scale. The spindle,
+/// which lay across, is turned about the pin (Rodrigues) and seen from above.
+fn heading_parts([x, y, z]: [f64; 3], about_pin: f64) -> (f64, f64) {
+    let (sin, cos) = about_pin.sin_cos();
+    (z * sin - x * y * (1.0 - cos), cos + y * y * (1.0 - cos))
+}
+
+/// The wheel's heading on the ground after a turn about the pin.
+pub(super) fn heading(way: [f64; 3], about_pin: f64) -> f64 {
+    let (sin, cos) = heading_parts(way, about_pin);
+    sin.atan2(cos)
+}
+
+/// The turn about the pin that gives the wheel a heading on the ground; none where there is no such turn.
+pub(super) fn about_pin([x, y, z]: [f64; 3], steer: f64) -> Option<f64> {
+    let (sin, cos) = steer.sin_cos();
+    let rest = sin * y * y + cos * x * y;
+    angle_near(steer, sin - rest, -cos * z, -rest)
+}
+
+pub(super) fn less(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
     [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
 }
 
@@ -217,7 +235,7 @@ fn cross(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
     ]
 }
 
-fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
+pub(super) fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
     a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
 }
 

@@ -2,7 +2,7 @@
 
 use measure::{Angle, Held, Kind, Length, Ratio, Source, Table, Traced};
 
-use super::linkage::ARC_SHARE;
+use super::linkage::{ARC_SHARE, pin_way};
 use super::{Linkage, Shaft, SpringEye};
 use crate::TradeError;
 
@@ -263,10 +263,8 @@ impl Steering {
 }
 
 fn linkage(shaft: Shaft, fixed_eye: SpringEye, n: &[f64]) -> Linkage {
-    let way = [-n[12].tan(), -n[13].tan() * n[9].signum(), 1.0];
-    let long = way.iter().map(|part| part * part).sum::<f64>().sqrt();
     Linkage {
-        pin_way: way.map(|part| part / long),
+        pin_way: pin_way(n[12], n[13], n[9]),
         shaft,
         box_at: [n[0], n[1], n[2]],
         drop_arm: n[3],

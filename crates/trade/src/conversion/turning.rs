@@ -2,7 +2,7 @@
 
 use measure::{Angle, Held, Kind, Length, Source};
 
-use super::linkage::angle_near;
+use super::linkage::{about_pin, angle_near, arm_parts, dot, heading, less, pin_way, turned_arm};
 use crate::TradeError;
 
 static CORRECT_STEERING: Source = Source {
@@ -12,8 +12,8 @@ static CORRECT_STEERING: Source = Source {
 };
 
 static FOUR_BAR: Source = Source {
-    title: "Plane geometry of the track rod: its length stays as both arms turn",
-    place: "four-bar linkage",
+    title: "Spatial geometry of the track rod: its length stays as both arms turn about their king pins",
+    place: "four-bar linkage; each wheel's heading as seen on the ground",
     held: Held::Computed,
 };
 
@@ -42,30 +42,33 @@ pub fn ideal_outer(inner: &Angle, pivots: &Length, wheelbase: &Length) -> Angle 
         .cited(&CORRECT_STEERING)
 }
 
-/// The angle of the other wheel, by the track rod, when one is turned by `turned` (positive towards the outside of the
-/// rod's first arm): arms of one length that stand at `toe` from straight back, inward positive.
+/// The angle of the other wheel on the ground, by the track rod, when one is turned by `turned` (positive towards the outside of the
+/// rod's first arm): arms of one length that stand at `toe` from straight back, inward positive, about pins that lean: `lean` is the
+/// castor, and the inclination of their tops towards the vehicle's middle.
 ///
 /// # Units
 /// Radians and metres.
 ///
 /// # Valid range
-/// Arms behind the axle. With the rod in front the picture is turned about: see [`other_wheel_in_front`].
+/// Arms behind the axle, square to the ground as seen from the side straight ahead; the pins' distance at the height of the rod's
+/// balls. With the rod in front the picture is turned about: see [`other_wheel_in_front`].
 ///
 /// # Errors
 /// [`TradeError::CannotReach`] where the rod cannot follow.
 ///
 /// # Source
-/// Plane geometry.
+/// Spatial geometry.
 pub fn other_wheel(
     turned: &Angle,
     pivots: &Length,
     arm: &Length,
     toe: &Angle,
+    lean: [&Angle; 2],
 ) -> Result<Angle, TradeError> {
     let other = Angle::tabled(
         "other wheel by the track rod",
-        &[turned, pivots, arm, toe],
-        |n| follow(n[0], n[1], n[2], n[3]).unwrap_or(f64::NAN),
+        &[turned, pivots, arm, toe, lean[0], lean[1]],
+        |n| follow(n[0], [n[1], n[2], n[3]], [n[4], n[5]]).unwrap_or(f64::NAN),
     );
     other
         .of_kind(Kind::Angle)
@@ -83,29 +86,33 @@ pub fn other_wheel(
 /// As [`other_wheel`].
 ///
 /// # Source
-/// Plane geometry: seen in a mirror across the axle, arms in front that stand outward are arms behind that stand
-/// outward, and both wheels turn the other way.
+/// Spatial geometry: seen in a mirror across the axle, arms in front that stand outward are arms behind that stand
+/// outward, pins that lean back lean forward, and both wheels turn the other way.
 pub fn other_wheel_in_front(
     turned: &Angle,
     pivots: &Length,
     arm: &Length,
     outward: &Angle,
+    [castor, inclination]: [&Angle; 2],
 ) -> Result<Angle, TradeError> {
-    Ok(-other_wheel(&-turned, pivots, arm, &-outward)?)
+    let lean = [&-castor, inclination];
+    Ok(-other_wheel(&-turned, pivots, arm, &-outward, lean)?)
 }
 
-/// Pins at ± pivots / 2 along y; x forward; both wheels turn to the left by positive angles.
-fn follow(left: f64, pivots: f64, arm: f64, toe: f64) -> Option<f64> {
+/// Pins at ± pivots / 2 along y; x forward, z up; both wheels turn to the left by positive angles.
+fn follow(left: f64, [pivots, arm, toe]: [f64; 3], lean: [f64; 2]) -> Option<f64> {
     // Straight ahead the arms point back and inward (towards the middle) by the toe.
     let (back, inward) = (-arm * toe.cos(), arm * toe.sin());
-    let (sin, cos) = left.sin_cos();
-    let (ax, ay) = (back, -inward);
-    let rod = pivots - 2.0 * inward;
+    let ways = [1.0, -1.0].map(|side| pin_way(lean[0], lean[1], side));
+    let turned = about_pin(ways[0], left)?;
     // From the right pin to the left arm's end; there the right arm's end lies a rod away.
-    let (dx, dy) = (cos * ax - sin * ay, pivots + sin * ax + cos * ay);
-    let (bx, by) = (back, inward);
-    let apart = arm * arm + dx * dx + dy * dy - rod * rod;
-    angle_near(left, dx * bx + dy * by, dy * bx - dx * by, apart / 2.0)
+    let mut end = turned_arm(arm_parts(ways[0], [back, -inward, 0.0]), turned);
+    end[1] += pivots;
+    let [middle, out, across] = arm_parts(ways[1], [back, inward, 0.0]);
+    let away = less(end, middle);
+    let apart = dot(out, out) + dot(away, away) - (pivots - 2.0 * inward).powi(2);
+    let other = angle_near(turned, dot(away, out), dot(away, across), apart / 2.0)?;
+    Some(heading(ways[1], other))
 }
 
 /// How far the outer wheel stands from correct steering: actual less ideal.

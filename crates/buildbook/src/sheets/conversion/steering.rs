@@ -132,10 +132,12 @@ fn other(sheet: &ConversionSheet, turned: &Angle) -> Result<Angle, Lack> {
         sheet.track_arm_angle.ask(),
     )
         .all()?;
+    let (castor, inclination) = (sheet.castor.ask(), sheet.inclination.ask()).all()?;
+    let lean = [castor, inclination];
     Ok(if sheet.track_rod.value() == Some(&"front") {
-        other_wheel_in_front(turned, pivots, arm, angle)?
+        other_wheel_in_front(turned, pivots, arm, angle, lean)?
     } else {
-        other_wheel(turned, pivots, arm, angle)?
+        other_wheel(turned, pivots, arm, angle, lean)?
     })
 }
 

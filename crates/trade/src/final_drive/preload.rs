@@ -112,7 +112,9 @@ pub fn turning_torque_with_carrier(pinion: &Torque, drag: &Torque, ratio: &Ratio
 /// Metres.
 ///
 /// # Valid range
-/// A first step: housing and bearings give way under shims, so the spread is measured again.
+/// Exact where the maker's figure is one of shims beyond no play, which holds within it how far housing and bearings give way. A first
+/// step where it is the housing's own spread under a dial: that shows only a part of each shim, so it is measured again. The housing's
+/// stiffness is not asked for: no manual gives it, and a second measurement tells what a shim does here.
 ///
 /// # Source
 /// Vehicle maker's workshop manual: shim = gap between case and bearing + preload, 0.15 to 0.21 mm.

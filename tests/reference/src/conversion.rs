@@ -1,5 +1,6 @@
 //! What the reference checks of the LHD/RHD conversion are computed with.
 
+use buildbook::{Book, Entry, evaluate};
 use measure::{Force, Length, Ratio, unit};
 use trade::conversion::{
     self, ArmSwing, BallPlace, Bend, Shaft, SpringEye, Steering, Steers, capstan_efficiency,
@@ -26,6 +27,7 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         | "slave_travel" => pedals(of, inputs),
         "route" | "capstan" | "lever_travel" | "matching_lever" => cables(of, inputs),
         "steers" => steers(inputs),
+        "foot_limit" => foot_limit(inputs),
         _ => linkage(of, inputs),
     }
 }
@@ -36,6 +38,15 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
 )]
 fn one(value: f64) -> Result<Vec<f64>, String> {
     Ok(vec![value])
+}
+
+/// What is assumed of the foot's greatest force in a sort of vehicle, newton.
+fn foot_limit(inputs: &Inputs) -> Result<Vec<f64>, String> {
+    let sort = Entry::new(inputs.text("sort")?);
+    let found = evaluate(&Book::of("b", [("vehicle/sort".into(), sort)]), None).conversion;
+    let assumed = found.found.assumption(&"conversion/foot_limit".into());
+    let newtons = assumed.and_then(|text| text.split(' ').next()?.parse().ok());
+    one(newtons.ok_or("nothing is assumed")?)
 }
 
 fn refuse<T>(found: Result<T, trade::TradeError>) -> Result<T, String> {
@@ -79,13 +90,17 @@ fn wheels(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         "other_wheel_in_front" => {
             let (turned, outward) = (degrees(inputs, "turned")?, degrees(inputs, "outward")?);
             let (pivots, arm) = (mm(inputs, "pivots")?, mm(inputs, "arm")?);
-            let other = other_wheel_in_front(&turned, &pivots, &arm, &outward);
+            let lean = ["castor", "inclination"].map(|name| or_upright(inputs, name));
+            let lean = lean.each_ref();
+            let other = other_wheel_in_front(&turned, &pivots, &arm, &outward, lean);
             one(refuse(other)?.value().to_degrees())
         }
         _ => {
             let turned = degrees(inputs, "turned")?;
             let toe = degrees(inputs, "toe")?;
-            let other = other_wheel(&turned, &mm(inputs, "pivots")?, &mm(inputs, "arm")?, &toe);
+            let (pivots, arm) = (mm(inputs, "pivots")?, mm(inputs, "arm")?);
+            let lean = ["castor", "inclination"].map(|name| or_upright(inputs, name));
+            let other = other_wheel(&turned, &pivots, &arm, &toe, lean.each_ref());
             one(refuse(other)?.value().to_degrees())
         }
     }

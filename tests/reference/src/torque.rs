@@ -1,10 +1,10 @@
 //! What the reference checks of torque settings are computed with.
 
-use measure::{Force, Length, Ratio, Torque, unit};
+use measure::{Force, Kind, Length, Ratio, Torque, unit};
 use trade::torque::{
     Friction, Head, Joint, Purpose, Scatter, Thread, WrenchClass, WrenchKind, circle_order,
-    clamp_load_of, extension_setting, grade, in_range, rectangle_order, size, stages, tightening,
-    with_prevailing, wrench_error,
+    clamp_load_of, extension_setting, flange_face, grade, in_range, rectangle_order, size, stages,
+    tightening, with_prevailing, wrench_error,
 };
 
 use crate::Inputs;
@@ -63,6 +63,10 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
             Ok(vec![
                 wrench_error(&setting, wrench(inputs)?, certified.as_ref()).value(),
             ])
+        }
+        "flange_face" => {
+            let face = flange_face(&inputs.quantity("thread", Kind::Length)?);
+            Ok(vec![face.value()])
         }
         "holds_from" => Ok(vec![wrench(inputs)?.holds_from()]),
         "scatter" => Ok(vec![match inputs.text("method")? {

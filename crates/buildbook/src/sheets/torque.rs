@@ -117,7 +117,9 @@ sheet! {
         thread: Given<Rc<str>> = text(),
         /// The class or grade on the head: `8.8`, `grade 5`, `R`.
         grade: Given<Rc<str>> = text(),
-        /// Friction in the thread. Light oil 0.12, dry zinc 0.14, cleaned rusty 0.18, molybdenum grease 0.09: common practice.
+        /// Friction in the thread. Light oil 0.12, dry zinc 0.14, cleaned rusty 0.18, molybdenum grease 0.09: common practice, each within its
+        /// class of VDI 2230 (0.04 to 0.10 solid lubricants, 0.08 to 0.16 oils and greases, 0.14 to 0.24 zinc or bare, slightly oiled;
+        /// the table as printed at amesweb.info, "Friction coefficient values bolted joints").
         friction_thread: Given<Ratio> = number("μ_G", Kind::Ratio).between(0.04, 0.40).measured_with(Tool::Share(0.15)).assumed("0.12"),
         /// Friction under the head.
         friction_head: Given<Ratio> = number("μ_K", Kind::Ratio).between(0.04, 0.40).measured_with(Tool::Share(0.15)).assumed("0.12"),

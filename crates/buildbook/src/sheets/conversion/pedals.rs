@@ -11,8 +11,9 @@ use crate::{All, Found, Given, Lack, Rank, Remark};
 
 /// Puts in what the pedals come to.
 pub(super) fn show(sheet: &ConversionSheet, vehicle: &VehicleFindings, found: &mut Found) {
-    // UN R13, annex 4 (and Directive 71/320/EEC, annex II): a foot's force of 500 N at most in a car, 700 N in any other. Seen of
-    // secondary braking by the foot, as quoted at wordscope.be, "braking foot control"; of service braking from memory.
+    // A foot's force of 500 N at most in a car, 700 N in any other. Of service braking: Directive 70/311/EEC as amended by 92/62/EEC,
+    // annex on braking with an energy source shared with the steering, point 1, table, column K. Of secondary braking: UN R13 and
+    // Directive 71/320/EEC, annex II, as quoted at wordscope.be, "braking foot control".
     let limit = match vehicle.sheet.sort.value() {
         Some(&"car") => "500 N exact",
         _ => "700 N exact",

@@ -13,7 +13,7 @@ use crate::{Change, Edit, Entry, Given, Key, sheet};
 pub type Entries = BTreeMap<Key, Entry>;
 
 /// The version of the defaults a new book starts with: see [`crate::Field::assumed`].
-pub const DEFAULTS_VERSION: u32 = 1;
+pub const DEFAULTS_VERSION: u32 = 2;
 
 /// Where the version of the defaults stands in the book.
 pub const DEFAULTS_KEY: &str = "book/defaults";

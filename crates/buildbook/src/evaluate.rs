@@ -212,7 +212,11 @@ pub(crate) fn evaluate_only(book: &Book, old: &Findings, sheet: &str) -> Finding
 
 fn evaluated(mut again: Again<'_>) -> Findings {
     let vehicle = again.findings(Vec::new(), |old| &old.vehicle, vehicle::findings);
-    let marking = again.findings(Vec::new(), |old| &old.marking, marking::findings);
+    let marking = again.findings(
+        Vec::new(),
+        |old| &old.marking,
+        |read| marking::findings(read, &vehicle),
+    );
     let conversion = again.findings(
         Vec::new(),
         |old| &old.conversion,

@@ -7,7 +7,7 @@ use crate::book::Entries;
 #[must_use]
 pub fn reads(sheet: &str) -> &'static [&'static str] {
     match sheet {
-        "conversion" | "gearing" | "springs" => &["vehicle"],
+        "marking" | "conversion" | "gearing" | "springs" => &["vehicle"],
         "paint" => &["vehicle", "costs"],
         "final_drive" => &["vehicle", "gearing"],
         "costs" => &[
@@ -28,6 +28,7 @@ pub fn reads(sheet: &str) -> &'static [&'static str] {
 #[must_use]
 pub fn reads_only(sheet: &str, other: &str) -> Option<&'static [&'static str]> {
     match (sheet, other) {
+        ("marking", "vehicle") => Some(&["steering_wanted"]),
         ("conversion", "vehicle") => Some(&[
             "sort",
             "steering_now",

@@ -59,6 +59,20 @@ def apart(inputs):
     return in_place(inputs["a"][0]).distance(in_place(inputs["b"][0]))
 
 
+def to_strip(inputs):
+    """The least distance to a strip between the middles of two ends, cut off square there; and its ± by the slopes of every measure."""
+    shape = in_place(inputs["shape"][0])
+    typed = [text.removesuffix(" mm").split(" ± ") for text in [*inputs["ends"], inputs["width"]]]
+    values, errors = (np.array([float(part[which]) for part in typed]) for which in (0, 1))
+
+    def left(measures):
+        return shape.distance(LineString(np.reshape(measures[:4], (2, 2))).buffer(measures[4] / 2, cap_style="flat"))
+
+    steps = 1e-3 * np.eye(len(values))
+    slopes = [(left(values + step) - left(values - step)) / 2e-3 for step in steps]
+    return [left(values), np.linalg.norm(slopes * errors)]
+
+
 def to_edge(inputs):
     """The least distance to a straight edge that goes on beyond its two points; less than nothing by how far the shape reaches over it."""
     one, two = (np.array(at, float) for at in inputs["edge"])
@@ -82,4 +96,4 @@ def plate(inputs):
 
 
 if __name__ == "__main__":
-    compare("templates", {"outline": outline, "offset": offset, "apart": apart, "to_edge": to_edge, "plate": plate})
+    compare("templates", {"outline": outline, "offset": offset, "apart": apart, "to_strip": to_strip, "to_edge": to_edge, "plate": plate})

@@ -1,6 +1,6 @@
 //! What the reference checks of shapes, templates and paper are computed with. Plain millimetres, square millimetres, degrees.
 
-use measure::{Length, Ratio};
+use measure::{Kind, Length, Ratio};
 use toml::Value;
 use trade::marking::{
     Outline, Placed, Point, Series, Shape, clearance_hole, land_between, land_to_edge, plate,
@@ -29,6 +29,18 @@ pub fn computed(of: &str, inputs: &Inputs) -> Result<Vec<f64>, String> {
         "apart" => {
             let left = land_between(&shape(inputs, "a")?, &shape(inputs, "b")?, &none).left;
             Ok(vec![left.value() * 1e3])
+        }
+        "to_strip" => {
+            let ends = inputs.quantities("ends", Kind::Length)?;
+            let [ax, ay, bx, by] =
+                <[Length; 4]>::try_from(ends).map_err(|_| "two ends have four numbers")?;
+            let ends = [Point { x: ax, y: ay }, Point { x: bx, y: by }];
+            let strip = refuse(Placed::strip(
+                &ends,
+                inputs.quantity("width", Kind::Length)?,
+            ))?;
+            let left = land_between(&shape(inputs, "shape")?, &strip, &none).left;
+            Ok(vec![left.value() * 1e3, left.plus() * 1e3])
         }
         "to_edge" => {
             let ends = inputs.list("edge")?;

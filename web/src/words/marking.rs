@@ -78,10 +78,19 @@ pub static WORDS: Subject = Subject {
         ("marking/shift_along", same("Shift along A–B")),
         ("marking/shift_across", same("Shift upward")),
         ("marking/there/*/name", same("What it is")),
+        ("marking/there/*/kind", same("It is")),
         ("marking/there/*/a", same("From A′")),
         ("marking/there/*/b", same("From B′")),
         ("marking/there/*/side", same("It lies")),
+        ("marking/there/*/two_a", same("Other end, from A′")),
+        ("marking/there/*/two_b", same("Other end, from B′")),
+        ("marking/there/*/two_side", same("That end lies")),
+        ("marking/there/*/length", same("Takes up, lengthwise")),
         ("marking/there/*/diameter", same("Takes up, across")),
+        (
+            "marking/there/*/turn",
+            same("Lengthwise, turned from A′–B′ by"),
+        ),
         ("marking/edges/*/name", same("What it is")),
         ("marking/edges/*/by", same("It is given by")),
         ("marking/edges/*/off_a", same("Away from A′–B′, at A′")),
@@ -156,12 +165,24 @@ pub static WORDS: Subject = Subject {
             same("Across the vehicle to the point that lies alike on the new side."),
         ),
         (
+            "marking/there/*/a",
+            same("To its middle; of a strip, to the middle of one end."),
+        ),
+        (
+            "marking/there/*/two_a",
+            same("To the middle of that end; of an opening, of its opposite side."),
+        ),
+        (
             "marking/land",
             same("Blank: 1.2 of the smaller hole between holes, 1 to an edge."),
         ),
         (
             "marking/new_ab",
             same("Between the points of the new side that are like A and B."),
+        ),
+        (
+            "marking/goes_on",
+            same("Blank: the side that the Vehicle sheet says it shall steer on."),
         ),
         (
             "marking/bar_along",
@@ -197,6 +218,7 @@ pub static WORDS: Subject = Subject {
         ("round", same("Round")),
         ("slot", same("Slot")),
         ("rectangle", same("Rectangle")),
+        ("strip", same("Strip (rib, seam)")),
         ("d_hole", same("D-hole")),
         ("tube", same("Slanted tube")),
         ("outline", same("Outline")),
@@ -424,6 +446,12 @@ pub static WORDS: Subject = Subject {
             "handed_kept",
             same(
                 "Handed parts are not mirrored: they keep their own hand and stand where their first hole goes.",
+            ),
+        ),
+        (
+            "goes_on_other",
+            same(
+                "The template says the left-hand side, as older books assumed it; the Vehicle sheet says the right. Choose one.",
             ),
         ),
         (

@@ -78,6 +78,8 @@ pub const SEEN_BEHIND: Phrase = same("Turned over: seen from behind the sheet me
 pub const GOES_LEFT: Phrase = same("Goes on the LEFT-HAND side of the vehicle.");
 /// The other side.
 pub const GOES_RIGHT: Phrase = same("Goes on the RIGHT-HAND side of the vehicle.");
+/// A side that nobody has said yet, to be written in by hand.
+pub const GOES_WHERE: Phrase = same("Goes on the ____________ side of the vehicle.");
 /// What the correction was made from.
 pub const CORRECTED: Phrase =
     same("Corrected for a printer whose 100 mm came out as {0} along and {1} up.");

@@ -23,7 +23,7 @@ type Typed = &'static [(&'static str, &'static str)];
 
 const BOOK: Typed = &[
     (NAME_KEY, "Hop lorry (example)"),
-    ("book/defaults", "1"),
+    ("book/defaults", "2"),
     ("book/currency", "GBP"),
     ("book/units", "metric"),
 ];

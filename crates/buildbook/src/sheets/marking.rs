@@ -4,8 +4,9 @@ use std::rc::Rc;
 
 use measure::{Angle, Decimal, Kind, Length, Money, Tool};
 
+use super::vehicle::VehicleFindings;
 use crate::field::{choice, decimal, number, price, text};
-use crate::{AtLeastOne, Found, Given, Read, SheetFindings, sheet};
+use crate::{AtLeastOne, Found, Given, Rank, Read, Remark, SheetFindings, sheet};
 
 mod edges;
 mod getting;
@@ -122,8 +123,8 @@ sheet! {
         template_for: Given<&'static str> = choice(&["marking", "spraying", "punching"]).assumed("marking"),
         /// From where it is drawn as seen: from where the pattern was taken off, or from behind the sheet metal.
         template_seen: Given<&'static str> = choice(&["same", "behind"]).assumed("same"),
-        /// Which side of the vehicle it goes on.
-        goes_on: Given<&'static str> = choice(&["left", "right"]).assumed("left"),
+        /// Which side of the vehicle it goes on; as the vehicle sheet says it shall steer while it is blank.
+        goes_on: Given<&'static str> = choice(&["left", "right"]).assumed_once(&[(1, "left")]),
         /// How much higher B' stands than A', as the lean of the line between them from level.
         datum_lean: Given<Angle> = number("λ", Kind::Angle).between(-1.6, 1.6).assumed("0 exact"),
         /// How far neighbouring pages show the same.
@@ -253,14 +254,26 @@ sheet! {
     pub struct ThereEntry {
         /// What it is.
         name: Given<Rc<str>> = text(),
-        /// From A on the new side.
+        /// What it is shaped like.
+        kind: Given<&'static str> = choice(&["round", "strip", "rectangle"]).assumed("round"),
+        /// From A on the new side: its middle, or the middle of a strip's one end.
         a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// From B on the new side.
         b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
         /// Which side of the line A–B.
         side: Given<&'static str> = choice(SIDES).assumed("above"),
+        /// The middle of a strip's other end, from A.
+        two_a: Given<Length> = number("a", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
+        /// The same, from B.
+        two_b: Given<Length> = number("b", Kind::Length).between(0.0, 5.0).measured_as(Tool::Tape, TAKEN_WITH),
+        /// Which side of the line that end lies on.
+        two_side: Given<&'static str> = choice(SIDES).assumed("above"),
+        /// A rectangle's longer way.
+        length: Given<Length> = number("L", Kind::Length).between(0.001, 5.0).measured_with(Tool::Rule),
         /// How far it reaches across.
-        diameter: Given<Length> = number("d", Kind::Length).between(0.0, 2.0).measured_with(Tool::Rule),
+        diameter: Given<Length> = number("d", Kind::Length).between(0.0005, 2.0).measured_with(Tool::Rule),
+        /// From the line A'-B' to the length of a rectangle; anticlockwise.
+        turn: Given<Angle> = number("φ", Kind::Angle).between(-3.2, 3.2).assumed("0 exact"),
     }
 }
 
@@ -281,6 +294,8 @@ pub struct MarkingFindings {
     pub there: Vec<(Rc<str>, ::trade::marking::Placed)>,
     /// How the holes are made, and the old ones closed.
     pub making: Making,
+    /// Which side of the vehicle the template goes on, where that is known.
+    pub goes_on: Option<&'static str>,
 }
 
 impl SheetFindings for MarkingFindings {
@@ -291,7 +306,7 @@ impl SheetFindings for MarkingFindings {
 
 /// What the entries of the marking-out sheet come to.
 #[must_use]
-pub fn findings(read: &Read<MarkingSheet>) -> MarkingFindings {
+pub fn findings(read: &Read<MarkingSheet>, vehicle: &VehicleFindings) -> MarkingFindings {
     let mut found = Found::of(read);
     let sheet = Rc::clone(&read.sheet);
     let taken = take_off::taken_off(&sheet, &mut found);
@@ -300,6 +315,7 @@ pub fn findings(read: &Read<MarkingSheet>) -> MarkingFindings {
     let there = set_out::show(&sheet, &taken, (&moved, &edges), &mut found);
     let making = making::making(&sheet, &taken, &moved, &mut found);
     remarks::remark(&sheet, &taken, &moved, &mut found);
+    let goes_on = goes_on(&sheet, vehicle, &mut found);
     getting::buy(&sheet, &mut found);
     MarkingFindings {
         sheet,
@@ -309,5 +325,23 @@ pub fn findings(read: &Read<MarkingSheet>) -> MarkingFindings {
         edges,
         there,
         making,
+        goes_on,
     }
+}
+
+/// The side that was chosen, else the one that the vehicle shall steer on. Books of the first version took the left for granted: they
+/// keep it, and say so where the vehicle's sheet says otherwise.
+fn goes_on(
+    sheet: &MarkingSheet,
+    vehicle: &VehicleFindings,
+    found: &mut Found,
+) -> Option<&'static str> {
+    let (own, wanted) = (&sheet.goes_on, vehicle.sheet.steering_wanted.value());
+    if let (true, Some(wanted)) = (own.is_blank(), wanted) {
+        found.stands_in(own.key(), *wanted);
+    }
+    if own.is_assumed() && wanted.is_some_and(|wanted| own.value() != Some(wanted)) {
+        found.remark(Remark::new(Rank::Caution, "goes_on_other").at(own.key().clone()));
+    }
+    own.value().or(wanted).copied()
 }

@@ -17,6 +17,14 @@ struct Body {
 }
 
 impl Body {
+    /// The body of a shape where it lies.
+    fn here(placed: &Placed) -> Self {
+        let [x, y] = placed.at.values();
+        let mut numbers = vec![x, y, placed.turn.value()];
+        numbers.extend(placed.shape.values());
+        Self::of(placed.shape.form(), placed.mirrored, &numbers)
+    }
+
     /// The body of a shape from place, turn and sizes, as [`Placed::inputs`] gives them.
     fn of(form: Form, mirrored: bool, numbers: &[f64]) -> Self {
         let (place, sizes) = numbers.split_at(3);
@@ -120,6 +128,12 @@ pub fn left_between(a: &Placed, b: &Placed) -> Length {
         Body::of(one.0, one.1, first).left(&Body::of(two.0, two.1, second))
     });
     left.of_kind(Kind::Length)
+}
+
+/// The same without its ±, metres: to find which of many is the nearest.
+#[must_use]
+pub fn left_between_m(a: &Placed, b: &Placed) -> f64 {
+    Body::here(a).left(&Body::here(b))
 }
 
 /// The land between two shapes of any kind against a minimum. What is already there (a bracket, a box section, a pipe) is a

@@ -334,6 +334,28 @@ impl Placed {
         }
     }
 
+    /// A straight strip, as a rib or a seam: a rectangle from the middle of one end to the middle of the other, so wide.
+    ///
+    /// # Errors
+    /// [`TradeError::Undetermined`] where both ends lie in one place, [`TradeError::OutOfRange`] without a width.
+    ///
+    /// # Source
+    /// Plane geometry.
+    pub fn strip([one, two]: &[Point; 2], width: Length) -> Result<Self, TradeError> {
+        let length = one.distance(two);
+        if length.value() < 1e-6 {
+            return Err(TradeError::Undetermined { entry: "strip" });
+        }
+        let (dx, dy) = (&two.x - &one.x, &two.y - &one.y);
+        let turn = Ratio::tabled("direction of the strip", &[&dx, &dy], |d| d[1].atan2(d[0]));
+        let at = Point {
+            x: (&one.x + &two.x) / 2.0,
+            y: (&one.y + &two.y) / 2.0,
+        };
+        let shape = Shape::rectangle(length, width, Length::exact(0.0))?;
+        Ok(Self::new(shape, at, turn.of_kind(Kind::Angle)))
+    }
+
     /// Its outline where it lies.
     #[must_use]
     pub fn outline(&self) -> Outline {

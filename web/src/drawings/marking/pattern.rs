@@ -12,7 +12,7 @@ use crate::words::{self, filled, marking};
 use buildbook::Key;
 use buildbook::sheets::marking::MarkingFindings;
 use measure::{Kind, Length};
-use trade::marking::{Ellipse, Outline, Placed, error_ellipse};
+use trade::marking::{Ellipse, Form, Outline, Placed, error_ellipse};
 use yew::{Html, html};
 
 /// The pattern and its image.
@@ -235,11 +235,15 @@ impl<'a> Scene<'a> {
         }
     }
 
-    /// What is on the new side already: all of it is round.
+    /// What is on the new side already.
     fn there(&self) -> Html {
         let there = self.marking.moved.there.iter();
         there
             .map(|(_, placed)| {
+                if placed.shape.form() != Form::Round {
+                    let way = self.path(&self.view.outline(&placed.outline()));
+                    return shape(way, Fill::Hatched);
+                }
                 let at = self.on(self.view.at(placed.at.values()));
                 let across = placed.shape.sizes().first().map_or(0.0, Length::value);
                 hatched_circle(at, across / 2.0 * self.fit.scale)

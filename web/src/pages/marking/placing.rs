@@ -47,6 +47,7 @@ fn spot(state: &State, row: &Key, field: &str) -> Spot {
         Some("features") => feature(state, row, field),
         Some("pairs") => pair(state, row, field),
         Some("edges") => edge(state, row, field),
+        Some("there") => thing(state, row, field),
         _ => Spot::Open,
     }
 }
@@ -84,6 +85,20 @@ fn edge(state: &State, row: &Key, field: &str) -> Spot {
         Spot::Nowhere
     } else {
         Spot::Open
+    }
+}
+
+/// A thing shows what its kind is given by.
+fn thing(state: &State, row: &Key, field: &str) -> Spot {
+    let of = match field {
+        "two_a" | "two_b" | "two_side" => "strip",
+        "length" | "turn" => "rectangle",
+        _ => return Spot::Open,
+    };
+    if chosen(state, row, "kind") == of {
+        Spot::Open
+    } else {
+        Spot::Nowhere
     }
 }
 

@@ -98,10 +98,10 @@ fn lines(state: &State) -> Vec<String> {
     let (tongue, sheet) = (state.settings.tongue, &state.findings.marking.sheet);
     let seen = sheet.seen_from.value().copied().unwrap_or("seat");
     let seen = words::choice("marking/seen_from", seen, tongue).to_ascii_lowercase();
-    let side = if sheet.goes_on.value() == Some(&"right") {
-        said::GOES_RIGHT
-    } else {
-        said::GOES_LEFT
+    let side = match state.findings.marking.goes_on {
+        Some("right") => said::GOES_RIGHT,
+        Some(_) => said::GOES_LEFT,
+        None => said::GOES_WHERE,
     };
     let mut lines = vec![format!(
         "{} {}",

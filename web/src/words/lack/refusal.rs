@@ -92,6 +92,10 @@ fn of_lists(error: &TradeError, tongue: Tongue) -> Said {
             ),
             Vec::new(),
         ),
+        TradeError::Undetermined { entry: "strip" } => (
+            same("Both ends lie in one place: measure to the middle of each end."),
+            Vec::new(),
+        ),
         TradeError::Undetermined { entry } => (
             same(
                 "{0} do not fix an answer: measure one more, away from the line or place of the others.",

@@ -3,15 +3,15 @@
 use std::rc::Rc;
 
 use ::trade::TradeError;
-use ::trade::marking::{LandVerdict, Placed, Point, Sight};
-use ::trade::marking::{fix, land, land_to_edge, usual_edge};
+use ::trade::marking::{LandVerdict, Placed, Point};
+use ::trade::marking::{land, land_to_edge, usual_edge};
 use measure::Length;
 
-use super::moving::Moved;
-use super::take_off::{Curve, other, side};
+use super::moving::{Moved, NewSide};
+use super::take_off::Curve;
 use super::{EdgeEntry, FeatureEntry, MarkingSheet};
 use crate::key::joined;
-use crate::{Found, Given, Key, Rank, Remark};
+use crate::{Found, Key, Rank, Remark};
 
 /// A straight edge of the sheet metal on the new side.
 #[derive(Debug, Clone)]
@@ -31,13 +31,17 @@ pub(super) fn edges(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) -> V
     let Ok(from) = &moved.from else {
         return Vec::new();
     };
-    let curve = Curve::of(sheet);
+    let side = NewSide {
+        from,
+        mirrors: moved.mirrors,
+        curve: Curve::of(sheet),
+    };
     let rows = sheet.edges.iter();
     rows.filter_map(|row| {
         let (ends, last) = if row.by.value() == Some(&"two_points") {
-            (by_points(row, (from, moved.mirrors), &curve)?, &row.two_b)
+            (by_points(row, &side)?, &row.two_b)
         } else {
-            (Ok(by_offsets(row, (from, moved.mirrors))?), &row.off_a)
+            (Ok(by_offsets(row, &side)?), &row.off_a)
         };
         let placed = ends.and_then(|ends| {
             // The datums lie on the sheet metal; one that lies on the edge does not tell on which side.
@@ -72,40 +76,20 @@ fn off([a, b]: &[Point; 2], at: &Point) -> f64 {
     (((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / long).abs()
 }
 
-/// What is above the line on the vehicle; on the other hand that is below nothing.
-fn above(side_of: &Given<&'static str>, mirrors: bool) -> ::trade::marking::Side {
-    let side = side(side_of);
-    if mirrors { other(side) } else { side }
-}
-
-fn by_offsets(row: &EdgeEntry, (from, mirrors): (&[Point; 2], bool)) -> Option<[Point; 2]> {
+fn by_offsets(row: &EdgeEntry, side: &NewSide<'_>) -> Option<[Point; 2]> {
     let at_a = row.off_a.value()?;
     let at_b = row.off_b.value().unwrap_or(at_a);
-    let sign = above(&row.side, mirrors).sign();
+    let sign = side.above(&row.side).sign();
     let across = |at: &Point, off: &Length| Point {
         x: at.x.clone(),
         y: &at.y + off * sign,
     };
-    Some([across(&from[0], at_a), across(&from[1], at_b)])
+    Some([across(&side.from[0], at_a), across(&side.from[1], at_b)])
 }
 
-fn by_points(
-    row: &EdgeEntry,
-    (from, mirrors): (&[Point; 2], bool),
-    curve: &Curve,
-) -> Option<Result<[Point; 2], TradeError>> {
-    let point = |a: &Given<Length>, b: &Given<Length>, side_of: &Given<&'static str>| {
-        let distances = [a.value()?, b.value()?];
-        let sights = distances.into_iter().zip(from);
-        let sights = sights.map(|(distance, datum)| Sight::From {
-            datum: datum.clone(),
-            distance: curve.straight(distance),
-        });
-        let fixed = fix(&sights.collect::<Vec<_>>(), above(side_of, mirrors));
-        Some(fixed.map(|fix| fix.at))
-    };
-    let one = point(&row.one_a, &row.one_b, &row.side)?;
-    let two = point(&row.two_a, &row.two_b, &row.two_side)?;
+fn by_points(row: &EdgeEntry, side: &NewSide<'_>) -> Option<Result<[Point; 2], TradeError>> {
+    let one = side.place([&row.one_a, &row.one_b], &row.side)?;
+    let two = side.place([&row.two_a, &row.two_b], &row.two_side)?;
     Some(one.and_then(|one| {
         let two = two?;
         // Two points in one place give no line.

@@ -1,11 +1,12 @@
 //! Where the pattern goes: mirrored in the vehicle's centre line, fitted to the new side's datums, or shifted.
 
-use ::trade::marking::{Fit, MirrorLine, Move, Placed, Point, Shape, Sight};
+use ::trade::TradeError;
+use ::trade::marking::{Fit, MirrorLine, Move, Placed, Point, Shape, Side, Sight};
 use ::trade::marking::{fix, mirror_line, rigid_fit};
 use measure::{Kind, Length, Ratio};
 
 use super::take_off::{Curve, Fixed, LETTERS, TakenOff, other, placed_datums, side};
-use super::{FeatureEntry, MarkingSheet, PairEntry};
+use super::{FeatureEntry, MarkingSheet, PairEntry, ThereEntry};
 use crate::{All, Found, Given, Key, Lack};
 
 /// Where the features go. Places are those of the side they are set out on: x from its A to its B.
@@ -315,6 +316,66 @@ fn keep_handed_parts(sheet: &MarkingSheet, taken: &TakenOff, goes: &mut [Goes]) 
     }
 }
 
+/// The new side, where places are found by their distances from A' and B'.
+pub(super) struct NewSide<'a> {
+    pub(super) from: &'a [Point; 2],
+    pub(super) mirrors: bool,
+    pub(super) curve: Curve,
+}
+
+impl NewSide<'_> {
+    /// What is above the line on the vehicle; on the other hand that is below nothing.
+    pub(super) fn above(&self, side_of: &Given<&'static str>) -> Side {
+        let side = side(side_of);
+        if self.mirrors { other(side) } else { side }
+    }
+
+    /// A place by its distances from A' and B'; none before both are there.
+    pub(super) fn place(
+        &self,
+        distances: [&Given<Length>; 2],
+        side_of: &Given<&'static str>,
+    ) -> Option<Result<Point, TradeError>> {
+        let distances = [distances[0].value()?, distances[1].value()?];
+        let sights = distances.into_iter().zip(self.from);
+        let sights = sights.map(|(distance, datum)| Sight::From {
+            datum: datum.clone(),
+            distance: self.curve.straight(distance),
+        });
+        let fixed = fix(&sights.collect::<Vec<_>>(), self.above(side_of));
+        Some(fixed.map(|fix| fix.at))
+    }
+
+    /// What is there already, as it is shaped; none before its places and sizes are there. What makes no shape is told at the last
+    /// reading of the place.
+    fn thing(&self, row: &ThereEntry) -> Option<Result<Placed, (Key, TradeError)>> {
+        let told = |last: &Given<Length>| {
+            let key = last.key().clone();
+            move |error| (key, error)
+        };
+        let across = row.diameter.value()?.clone();
+        let at = self.place([&row.a, &row.b], &row.side)?;
+        let at = at.map_err(told(&row.b));
+        Some(match row.kind.value() {
+            Some(&"strip") => {
+                let two = self.place([&row.two_a, &row.two_b], &row.two_side)?;
+                let strip = |one| Placed::strip(&[one, two?], across);
+                at.and_then(|one| strip(one).map_err(told(&row.two_b)))
+            }
+            Some(&"rectangle") => {
+                let (length, turn) = (row.length.value()?.clone(), row.turn.value()?.clone());
+                let shape = Shape::rectangle(length, across, Length::exact(0.0));
+                let shape = shape.map_err(told(&row.length));
+                at.and_then(|at| Ok(Placed::new(shape?, at, turn)))
+            }
+            _ => {
+                let shape = Shape::round(across).map_err(told(&row.diameter));
+                at.and_then(|at| Ok(Placed::new(shape?, at, Ratio::exact(0.0))))
+            }
+        })
+    }
+}
+
 /// What is on the new side already, where it lies.
 fn there(
     sheet: &MarkingSheet,
@@ -326,25 +387,17 @@ fn there(
         return Vec::new();
     };
     let curve = Curve::of(sheet);
+    let side = NewSide {
+        from,
+        mirrors,
+        curve,
+    };
     let mut placed = Vec::new();
     for (place, row) in sheet.there.iter().enumerate() {
-        let (Some(a), Some(b), Some(across)) = (row.a.value(), row.b.value(), row.diameter.value())
-        else {
-            continue;
-        };
-        let sights = [a, b].into_iter().zip(from).map(|(distance, datum)| {
-            let distance = curve.straight(distance);
-            let datum = datum.clone();
-            Sight::From { datum, distance }
-        });
-        let above = match (side(&row.side), mirrors) {
-            (side, true) => other(side),
-            (side, false) => side,
-        };
-        let fixed = fix(&sights.collect::<Vec<_>>(), above);
-        match fixed.and_then(|fix| Ok((fix.at, Shape::round(across.clone())?))) {
-            Ok((at, shape)) => placed.push((place, Placed::new(shape, at, Ratio::exact(0.0)))),
-            Err(error) => found.errors.push((row.b.key().clone(), error.into())),
+        match side.thing(row) {
+            Some(Ok(thing)) => placed.push((place, thing)),
+            Some(Err((at, error))) => found.errors.push((at, error.into())),
+            None => {}
         }
     }
     placed

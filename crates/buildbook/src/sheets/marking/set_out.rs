@@ -3,7 +3,9 @@
 use std::rc::Rc;
 
 use ::trade::marking::{Form, LandVerdict, Placed, Point};
-use ::trade::marking::{arcs, land_between, left_between, offsets, swing, usual_land};
+use ::trade::marking::{
+    arcs, land_between, left_between, left_between_m, offsets, swing, usual_land,
+};
 use measure::{Kind, Length};
 
 use super::edges::{self, Edge};
@@ -162,6 +164,22 @@ impl Room {
     }
 }
 
+/// Which of the others is the nearest to one: by what is left between the two, which is asked for only where the circles about them
+/// could come nearer than what was found so far.
+fn nearest(rooms: &[Room], one: usize) -> Option<usize> {
+    let mut found: Option<(usize, f64)> = None;
+    for (which, other) in rooms.iter().enumerate().filter(|(which, _)| *which != one) {
+        let room = &rooms[one];
+        if found.is_none_or(|(_, left)| room.gap(other) < left) {
+            let left = left_between_m(&room.placed, &other.placed);
+            if found.is_none_or(|(_, least)| left < least) {
+                found = Some((which, left));
+            }
+        }
+    }
+    found.map(|(which, _)| which)
+}
+
 /// Two features that leave twice the least land and this much more are clear of each other, metres.
 const CLEAR: f64 = 0.01;
 
@@ -185,10 +203,7 @@ fn lands(
         Room::new(&row.key, &row.name, place, placed.clone(), false)
     }));
     for (i, room) in rooms.iter().enumerate().filter(|(_, room)| room.own) {
-        let nearest = (0..rooms.len())
-            .filter(|j| *j != i)
-            .min_by(|a, b| room.gap(&rooms[*a]).total_cmp(&room.gap(&rooms[*b])));
-        let Some((j, other)) = nearest.map(|j| (j, &rooms[j])) else {
+        let Some((j, other)) = nearest(&rooms, i).map(|j| (j, &rooms[j])) else {
             continue;
         };
         let least = match sheet.land.value() {
@@ -212,10 +227,7 @@ fn lands(
             (LandVerdict::Clash, false) => (Rank::Warning, "clash_with_there"),
         };
         // Of two features that are each other's nearest the first one speaks for both.
-        let back = (0..rooms.len())
-            .filter(|k| *k != j)
-            .min_by(|a, b| other.gap(&rooms[*a]).total_cmp(&other.gap(&rooms[*b])));
-        if other.own && j < i && back == Some(i) {
+        if other.own && j < i && nearest(&rooms, j) == Some(i) {
             continue;
         }
         let remark = Remark::new(rank, fact).at(room.key.under("name"));

@@ -1,15 +1,25 @@
 //! What the marking-out sheet makes of entries.
 
 use super::{MarkingFindings, MarkingSheet, findings};
+use crate::sheets::vehicle;
 use crate::{Book, BookError, Entry, Key, Lack, Sheet, evaluate, example, link};
 use ::trade::TradeError;
 use ::trade::marking::Check;
+
+mod there;
 
 fn of(entries: &[(&str, &str)]) -> MarkingFindings {
     let entries = entries
         .iter()
         .map(|(key, text)| (Key::from(format!("marking/{key}").as_str()), (*text).into()));
-    findings(&MarkingSheet::read(&Book::of("b", entries)))
+    found(&Book::of("b", entries))
+}
+
+fn found(book: &Book) -> MarkingFindings {
+    findings(
+        &MarkingSheet::read(book),
+        &vehicle::findings(&vehicle::VehicleSheet::read(book)),
+    )
 }
 
 /// The example with some entries changed.
@@ -20,7 +30,7 @@ fn example_with(changes: &[(&str, &str)]) -> MarkingFindings {
         let entry = (!text.is_empty()).then(|| Entry::new(*text));
         book = book.with(&book.setting(key, entry));
     }
-    findings(&MarkingSheet::read(&book))
+    found(&book)
 }
 
 fn mm(found: &MarkingFindings, id: &str) -> f64 {

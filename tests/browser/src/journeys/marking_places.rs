@@ -242,6 +242,7 @@ async fn places_by_offsets_and_squares_are_right_and_land_is_reckoned_to_edges_a
         .await?;
     residuals_have_the_digits_of_their_readings(&journey).await?;
     edges_as_lines(&journey).await?;
+    a_rib_as_a_strip(&journey).await?;
     journey.page_is_sound().await
 }
 
@@ -304,6 +305,33 @@ async fn edges_as_lines(journey: &Journey) -> Outcome {
         .await?;
     expect_mm(journey, "arc_a/1", 300.0).await?;
     journey.enter("marking/edges/1/two_b", "280").await
+}
+
+/// A rib of 30 mm above the line, 300 mm from above A' to above B': the lower hole, 10 mm across, lies 30 mm beside its blunt end, whose
+/// corner stands 285 mm up.
+async fn a_rib_as_a_strip(journey: &Journey) -> Outcome {
+    journey.tap("add marking/there").await?;
+    journey.choose("marking/there/1/kind", "strip").await?;
+    for (field, text) in [
+        ("name", "Rib"),
+        ("a", "300"),
+        ("b", "583.1"),
+        ("two_a", "583.1"),
+        ("two_b", "300"),
+        ("diameter", "30"),
+    ] {
+        let key = format!("marking/there/1/{field}");
+        journey.enter(&key, text).await?;
+    }
+    expect_mm(journey, "land/2", 30_f64.hypot(325.0) - 5.0).await?;
+    // Both ends in one place make no strip: that is told at the end, and a round thing stays clear of the first hole.
+    journey.enter("marking/there/1/two_a", "300").await?;
+    journey.enter("marking/there/1/two_b", "583.1").await?;
+    journey
+        .wait_for("[data-key=\"marking/there/1/two_b\"][aria-invalid=true]")
+        .await?;
+    journey.choose("marking/there/1/kind", "round").await?;
+    expect_mm(journey, "land/2", 30_f64.hypot(340.0) - 20.0).await
 }
 
 /// What is typed where it makes no sense.

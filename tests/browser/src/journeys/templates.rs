@@ -118,6 +118,9 @@ async fn a_pattern_entered_by_hand_is_handed_out_as_drawing_pages_and_cutters_fi
     machine: &Machine,
 ) -> Outcome {
     let journey = Journey::begin(machine).await?;
+    // The side that it goes on is said once, where the vehicle is.
+    journey.open("#/vehicle").await?;
+    journey.choose("vehicle/steering_wanted", "left").await?;
     journey.open("#/marking").await?;
     journey.tap("open marking/templates").await?;
     if journey.has("[data-do=\"template.svg\"]").await? {

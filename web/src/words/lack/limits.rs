@@ -53,6 +53,7 @@ const ENTRIES: &[(&str, Phrase)] = &[
     ("readings", same("Readings")),
     ("rise", same("The rise of the arc")),
     ("servo", pair("The servo's ratio", "The booster's ratio")),
+    ("strip", same("The ends of the strip")),
     ("shim pack", same("The pack of shims")),
     ("slant", same("The slant")),
     ("slave cylinder bore", same("The slave cylinder's bore")),

@@ -181,6 +181,35 @@ proptest! {
     }
 
     #[test]
+    fn any_figure_is_reached_by_working_back_any_entry_that_it_rests_on(which in any::<prop::sample::Index>(), by in any::<prop::sample::Index>(), times in 0.95_f64..1.05) {
+        let book = example::book();
+        let findings = evaluate(&book, None);
+        let found = buildbook::SHEETS.iter().filter_map(|sheet| findings.found(sheet));
+        let results = found.flat_map(|found| found.results());
+        let doubtful = |(id, finding): (_, &buildbook::Finding)| {
+            let figure = finding.as_ref().ok().filter(|figure| !figure.shares().is_empty())?;
+            Some((std::rc::Rc::clone(id), figure.clone()))
+        };
+        let figures: Vec<_> = results.filter_map(doubtful).collect();
+        let (id, figure) = which.get(&figures);
+        let key = Key::from(&*by.get(&figure.shares()).key);
+        prop_assume!(field_of(&key).and_then(buildbook::Field::number).is_some_and(|number| !number.whole));
+        let wanted = figure.value() * times;
+        match work_back(&book, &findings, id, &key, wanted, &Manner::default()) {
+            Ok(back) => {
+                let after = evaluate(&book.with(&back.edit), None);
+                let reached = after.result(id).unwrap().as_ref().unwrap();
+                prop_assert_eq!(reached.value(), back.result.value());
+                // A fiftieth of the ±, which the rounding of the entry moves a little too.
+                let allowed = (1e-6 * wanted.abs()).max(0.021 * reached.plus().min(reached.minus()));
+                prop_assert!(!back.met || (reached.value() - wanted).abs() <= allowed, "{} by {}: {} for {}", id, key, reached.value(), wanted);
+            }
+            // Limits of the entry, and results that change by steps, are said; what is not there is never given.
+            Err(error) => prop_assert!(!matches!(error, buildbook::WorkBackError::NotANumber(_)), "{} by {}: {:?}", id, key, error),
+        }
+    }
+
+    #[test]
     fn no_result_of_any_sheet_gains_certainty_from_a_less_certain_entry(place in any::<prop::sample::Index>(), small in 0.0001_f64..0.02, more in 1.0_f64..4.0) {
         let book = example::book();
         // A fit by weights moves when a weight does, and what is read off it with it: marking out has its own tests.

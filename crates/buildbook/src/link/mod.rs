@@ -256,12 +256,20 @@ mod tests {
 
     #[test]
     fn a_cut_link_is_damaged_and_a_newer_one_is_newer() {
-        let link = link_of_book(&example::book());
-        for length in [1, 2, 5, 40, link.len() / 2, link.len() - 1] {
-            assert!(
-                matches!(received(&link[..length]), Err(BookError::Damaged(_))),
-                "{length}"
-            );
+        let book = example::book();
+        let link = link_of_book(&book);
+        let findings = evaluate(&book, None);
+        let of_sheets = SHEETS
+            .iter()
+            .map(|sheet| link_of_sheet(&book, sheet, &findings));
+        for link in of_sheets.chain([link.clone()]) {
+            for length in 1..link.len() {
+                let cut = received(&link[..length]);
+                assert!(
+                    matches!(cut, Err(BookError::Damaged(_))),
+                    "{length}: {cut:?}"
+                );
+            }
         }
         assert_eq!(received(&link.replacen('1', "2", 1)), Err(BookError::Newer));
         assert_eq!(received(""), Err(BookError::NotOurs));

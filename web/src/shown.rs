@@ -324,7 +324,7 @@ fn doubted_amount(state: &State, key: &Key, field: &Field, entry: &Entry) -> Opt
     let mark = entry.mark.unwrap_or(state.settings.manner().mark);
     let (understood, otherwise) = match field.form {
         Form::Money(finest) => {
-            let currency = state.book.currency();
+            let currency = state.book.currency_at(key);
             let ask = match finest {
                 Finest::Coin => MoneyAsk::amount(currency, mark),
                 Finest::Price => MoneyAsk::price(currency, mark),

@@ -370,7 +370,7 @@ pub static WORDS: Subject = Subject {
         ("planned", same("Planned")),
         ("contingency", same("Held back")),
         ("left", same("Left")),
-        ("room", same("Can still be planned, rounded")),
+        ("room", same("Room")),
         ("room_with_held", same("Can still be planned")),
         ("coin", same("One smallest unit, for what is held back")),
         ("fixed", same("Once")),

@@ -394,6 +394,9 @@ proptest! {
         let mut ahead = settled.ahead.clone();
         for transfer in &settled.transfers {
             prop_assert!(!transfer.amount.is_negative() && !transfer.amount.is_zero());
+            // Nobody pays who is not behind, and nobody is paid who is not ahead.
+            prop_assert!(settled.ahead[transfer.from].is_negative());
+            prop_assert!(settled.ahead[transfer.to].negated().is_negative());
             ahead[transfer.from] = ahead[transfer.from].plus(&transfer.amount).unwrap();
             ahead[transfer.to] = ahead[transfer.to].minus(&transfer.amount).unwrap();
         }

@@ -41,5 +41,13 @@ async fn it_opens_from_a_file(machine: &Machine) -> Outcome {
     let page = format!("file://{}", machine.pages.join("index.html").display());
     let journey = Journey::at(machine, &page).await?;
     journey.open("").await?;
+    journey.open("#/vehicle").await?;
+    journey.enter("vehicle/front_unladen", "1080 exact").await?;
+    journey.enter("vehicle/rear_unladen", "795 exact").await?;
+    journey
+        .expect_that("vehicle/unladen", "1875 kg", |shown| {
+            shown.starts_with("1875")
+        })
+        .await?;
     journey.open("#/gearing").await
 }

@@ -43,6 +43,10 @@ pub const COMPARED: &[&str] = &[
     "gearing/shaft_share",
 ];
 const BESIDES: &[&str] = &[
+    "gearing/top_speed",
+    "gearing/steepest",
+    "gearing/restart",
+    "gearing/time",
     "gearing/circumference",
     "gearing/power",
     "gearing/piston_speed",

@@ -41,7 +41,16 @@ fn said(state: &State, id: &str) -> Option<(String, Said)> {
         }
         Err((other, None)) => Said::Lack(lack::said(other, &state.book, tongue)),
     };
-    Some((words::result(&state.book, id, tongue), said))
+    let mut told = words::result(&state.book, id, tongue);
+    let figure = state
+        .findings
+        .result(id)
+        .and_then(|found| found.as_ref().ok());
+    if let Some(governed) = figure.and_then(|figure| words::governed(figure, id, tongue)) {
+        told.push_str(". ");
+        told.push_str(&governed);
+    }
+    Some((told, said))
 }
 
 /// One result. An id that the findings do not know gives nothing.

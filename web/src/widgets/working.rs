@@ -6,7 +6,7 @@ use crate::desk::{Desk, use_desk, use_settings, use_slice};
 use crate::drawings::parts::px;
 use crate::shown::written;
 use crate::state::{Action, CallTo, Panel};
-use crate::words::{self, Phrase, Tongue, filled, frame};
+use crate::words::{self, Phrase, Tongue, frame};
 use buildbook::{Book, Key};
 use measure::{Figure, Held, Source};
 use std::rc::Rc;
@@ -47,7 +47,7 @@ pub fn WorkingPanel(props: &WorkingPanelProps) -> Html {
         <section class="panel working" data-working={props.id.clone()}>
             { head(&desk, &told, tongue) }
             <p class="num">{ written(&figure, &manner).whole() }</p>
-            { figure.governing().map(|name| governed(name, figure.contested(), tongue)).unwrap_or_default() }
+            { words::governed(&figure, &props.id, tongue).map(|said| governed(said, figure.contested(), tongue)).unwrap_or_default() }
             { lines.collect::<Html>() }
             { shares(&figure, &book, &desk, tongue) }
         </section>
@@ -67,10 +67,10 @@ fn head(desk: &Desk, told: &str, tongue: Tongue) -> Html {
     }
 }
 
-fn governed(name: &str, contested: bool, tongue: Tongue) -> Html {
+fn governed(said: String, contested: bool, tongue: Tongue) -> Html {
     html! {
         <p>
-            { filled(tongue.say(frame::GOVERNED_BY), &[name.to_owned()]) }
+            { said }
             if contested { { " " }{ tongue.say(frame::CONTESTED) } }
         </p>
     }

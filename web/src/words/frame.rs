@@ -86,6 +86,8 @@ pub const SHARES_SAID: Phrase = same("Measure the top one better first.");
 pub const ASSUMED: Phrase = same("assumed");
 pub const ALL_EXACT: Phrase = same("Every entry is exact, so is the answer.");
 pub const GOVERNED_BY: Phrase = same("Governed by {0}.");
+/// A leaf of a spring, where it governs.
+pub const LEAF: Phrase = same("leaf {0}");
 pub const CONTESTED: Phrase = same("Another limit lies within the ± of this one.");
 
 // Work back.

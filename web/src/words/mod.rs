@@ -227,6 +227,21 @@ pub fn entry_name(book: &Book, key: &Key, tongue: Tongue) -> String {
     parts.join(": ")
 }
 
+/// What governs a result: a limit that is entered by its label, a leaf by its number, anything else by its own name.
+pub fn governed(figure: &measure::Figure, id: &str, tongue: Tongue) -> Option<String> {
+    let name = figure.governing()?;
+    let sheet = id.split('/').next().unwrap_or_default();
+    let key = Key::from([sheet, "/", name].concat());
+    let said = if field_of(&key).is_some() {
+        label(key.as_str(), tongue)
+    } else if name.bytes().all(|byte| byte.is_ascii_digit()) {
+        filled(tongue.say(frame::LEAF), &[name.to_owned()])
+    } else {
+        name.to_owned()
+    };
+    Some(filled(tongue.say(frame::GOVERNED_BY), &[said]))
+}
+
 /// The parts of a result's id that the stars of its pattern stand for.
 fn stars<'a>(told: &Told, id: &'a str) -> Vec<&'a str> {
     let parts = told.pattern.split('/').zip(id.split('/'));

@@ -132,9 +132,18 @@ fn focus(element: Option<HtmlElement>) -> bool {
 /// Brings the field of an entry into sight once the page is laid out.
 pub fn bring_into_sight(key: &str) {
     let key = key.to_owned();
-    after(0, move || {
-        if let Some(field) = field(&key) {
-            field.scroll_into_view_with_scroll_into_view_options(&scrolled(
+    into_sight(move || field(&key));
+}
+
+/// Brings what has the cursor into sight once the page is laid out, unless that is the page's heading.
+pub fn bring_cursor_into_sight() {
+    into_sight(|| found("main :is(input, button):focus"));
+}
+
+fn into_sight(what: impl FnOnce() -> Option<HtmlElement> + 'static) {
+    after(0, || {
+        if let Some(element) = what() {
+            element.scroll_into_view_with_scroll_into_view_options(&scrolled(
                 web_sys::ScrollLogicalPosition::Nearest,
             ));
         }

@@ -48,6 +48,8 @@ pub fn Keypad() -> Html {
             browser::bring_into_sight(key.as_str());
         }
     });
+    // And so it has when the keypad goes.
+    use_effect_with((), |()| browser::bring_cursor_into_sight);
     let (Some(key), Some(desk)) = (field, desk) else {
         return html! {};
     };

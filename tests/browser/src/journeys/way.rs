@@ -8,6 +8,7 @@ cases![
     a_page_that_was_not_seen_yet_begins_at_its_top,
     one_finger_scrolls_the_page_on_which_it_lies_over_a_drawing,
     a_table_that_does_not_fit_is_read_row_by_row_and_never_sideways,
+    on_every_phone_the_keypad_leaves_the_answer_and_the_entry_in_sight,
 ];
 
 const DEVICES: [Device; 3] = [Device::TABLET, Device::TABLET_UPRIGHT, Device::PHONE];
@@ -189,6 +190,60 @@ async fn a_table_that_does_not_fit_is_read_row_by_row_and_never_sideways(
     journey
         .wait_for(".table.stacked td[data-head^=\"From A\"]")
         .await?;
+    if wrong.is_empty() {
+        Ok(())
+    } else {
+        Err(wrong.join("\n      "))
+    }
+}
+
+async fn on_every_phone_the_keypad_leaves_the_answer_and_the_entry_in_sight(
+    machine: &Machine,
+) -> Outcome {
+    /// What has the cursor and lies under the answer, under the keypad or beyond the screen.
+    const COVERED: &str = "const e = document.activeElement, box = e.getBoundingClientRect(); \
+        const band = document.querySelector('.band').getBoundingClientRect(); \
+        const pad = document.querySelector('.side.pad-up')?.getBoundingClientRect(); \
+        const rail = document.querySelector('.rail').getBoundingClientRect(); \
+        const foot = pad ? pad.top : rail.top; \
+        const answer = document.querySelector('.band-figure').getBoundingClientRect(); \
+        const good = e.matches('main input, main button') && band.top === 0 && answer.height > 20 && answer.bottom <= band.bottom \
+          && box.top >= band.bottom && box.bottom <= foot; \
+        return good ? null : `${e.dataset.key ?? e.outerHTML.slice(0, 80)}: ${box.top} to ${box.bottom} between ${band.bottom} and ${foot}`;";
+    let journey = with_the_example(machine).await?;
+    let mut wrong = Vec::new();
+    // As it is, and with the bars of a browser above and below.
+    for (width, height) in [(390, 844), (390, 664), (360, 640)] {
+        journey.device(Device::touched(width, height)).await?;
+        for (sheet, first) in [
+            ("gearing", "gearing/gears/2/ratio"),
+            ("paint", "paint/sill"),
+            ("vehicle", "vehicle/wheelbase"),
+        ] {
+            journey.open(&format!("#/{sheet}")).await?;
+            journey.tap(&format!("[data-key=\"{first}\"]")).await?;
+            journey.wait_for(".keypad").await?;
+            // From entry to entry, as long as there is one to type into; then the keypad goes.
+            for step in 0..6 {
+                tokio::time::sleep(std::time::Duration::from_millis(150)).await;
+                let typed = journey.has("main input:focus").await?;
+                if !typed {
+                    journey.wait_gone(".keypad").await?;
+                    journey.drawn().await?;
+                }
+                let covered = journey.ask(COVERED, vec![]).await?;
+                wrong.extend(
+                    covered
+                        .as_str()
+                        .map(|told| format!("{width} x {height}, {sheet}, entry {step}: {told}")),
+                );
+                if !typed {
+                    break;
+                }
+                journey.tap(".pad.next").await?;
+            }
+        }
+    }
     if wrong.is_empty() {
         Ok(())
     } else {

@@ -78,6 +78,11 @@ fn typed_number(number: &Number, entry: Entry, manner: &Manner) -> Entry {
     }
 }
 
+/// Whether an entry names no unit, as far as it is typed.
+fn is_bare(number: &Number, entry: &Entry) -> bool {
+    measure::read(&entry.text, &crate::ask(number, entry)).map_or(true, |reading| reading.bare)
+}
+
 /// What a number field asks, in metric units and with nothing settled.
 fn asked(number: &Number) -> Ask {
     crate::ask(number, &Entry::default())
@@ -96,11 +101,19 @@ pub fn doubt(field: &Field, entry: &Entry) -> Option<Ambiguous> {
 }
 
 impl Book {
-    /// The edit that a text typed into a field makes.
+    /// The edit that a text typed into a field makes. A bare number that is put right keeps the unit that stands beside it.
     #[must_use]
     pub fn typing(&self, key: &Key, text: &str, manner: &Manner) -> Edit {
-        let entry =
-            field_of(key).map_or_else(|| Entry::new(text), |field| typed(field, text, manner));
+        let Some(field) = field_of(key) else {
+            return self.setting(key.clone(), Some(Entry::new(text)));
+        };
+        let mut entry = typed(field, text, manner);
+        if let (Some(number), Some(old)) = (field.number(), self.entry(key.as_str()))
+            && is_bare(number, old)
+            && is_bare(number, &entry)
+        {
+            entry.unit.clone_from(&old.unit);
+        }
         self.setting(key.clone(), Some(entry))
     }
 }
@@ -138,6 +151,30 @@ mod tests {
         assert!((value - 3.048).abs() < 1e-12);
         let (entry, value) = value_of(key, "3 m", &imperial);
         assert_eq!((entry.unit, value), (None, 3.0));
+    }
+
+    #[test]
+    fn a_bare_number_that_is_put_right_keeps_the_unit_beside_it() {
+        let key = Key::from("vehicle/wheelbase");
+        let manners = [System::Metric, System::Imperial].map(Manner::of);
+        let [metric, imperial] = &manners;
+        let after = |book: &Book, texts: &[&str], manner: &Manner| {
+            let book = texts.iter().fold(book.clone(), |book, text| {
+                book.with(&book.typing(&key, text, manner))
+            });
+            let entry = book.entry(key.as_str()).cloned().unwrap_or_default();
+            (book, entry.unit.as_deref().map(str::to_owned))
+        };
+        let (inches, unit) = after(&Book::new("b"), &["120"], imperial);
+        assert_eq!(unit.as_deref(), Some("in"));
+        // Letter by letter, also where the text cannot be read on the way.
+        let (_, unit) = after(&inches, &["12", "120", "120 1/", "120 1/2"], metric);
+        assert_eq!(unit.as_deref(), Some("in"));
+        // What names its unit, or begins anew, is no such number.
+        assert_eq!(after(&inches, &["3000 mm"], metric).1, None);
+        assert_eq!(after(&inches, &["", "3000"], metric).1, None);
+        let (millimetres, _) = after(&Book::new("b"), &["3000"], metric);
+        assert_eq!(after(&millimetres, &["3001"], imperial).1, None);
     }
 
     #[test]

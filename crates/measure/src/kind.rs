@@ -120,7 +120,7 @@ impl Kind {
     }
 
     /// Whether no instrument of a workshop reads it finer than a thousandth: a wrench, a spring balance, a gauge, a dynamometer, a
-    /// measuring cup, a speedometer. An exact figure of such a kind that does not end is shown no finer either.
+    /// measuring cup, a speedometer and the odometer in it. An exact figure of such a kind that does not end is shown no finer either.
     #[must_use]
     pub fn read_to_a_thousandth(self) -> bool {
         matches!(
@@ -134,6 +134,7 @@ impl Kind {
                 | Self::Volume
                 | Self::SmallVolume
                 | Self::Speed
+                | Self::Distance
         )
     }
 

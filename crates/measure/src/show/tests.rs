@@ -153,9 +153,12 @@ fn an_exact_conversion_of_what_no_instrument_reads_so_finely_is_cut_to_a_thousan
     // 70 km/h: 1 mile is 1609.344 m by definition.
     let speed = Figure::exact(70.0 / 3.6, Kind::Speed);
     assert_eq!(show(&speed, &Manner::of(System::Imperial)).value, "43.5");
-    // 80 km are 49.709 695... miles.
-    let distance = Figure::exact(80_000.0, Kind::Distance);
-    assert_eq!(show(&distance, &Manner::of(System::Imperial)).value, "49.7");
+    // 500 km are 310.685 596... miles.
+    let distance = Figure::exact(500_000.0, Kind::Distance);
+    assert_eq!(
+        show(&distance, &Manner::of(System::Imperial)).value,
+        "310.7"
+    );
     // A length is read finer than that, and a ratio of teeth is counted: they keep their five figures.
     let length = show(
         &Figure::exact(3.048_5, Kind::Length),

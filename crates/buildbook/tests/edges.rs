@@ -161,3 +161,48 @@ fn both_methods_are_held_against_each_other_with_the_helper_bearing_in_both() {
     let differ = value(&findings, "springs/methods_differ/1");
     assert!((differ - (beam / handbook - 1.0)).abs() < 1e-12, "{differ}");
 }
+
+#[test]
+fn a_press_test_whose_load_falls_is_refused_at_its_point_and_the_handbook_carries_on() {
+    let falls: &[(&str, &str)] = &[
+        ("springs/springs/1/points/1/load", "2300 N exact"),
+        ("springs/springs/1/points/2/load", "100 N exact"),
+        ("springs/springs/1/plan_remove", "7"),
+    ];
+    let findings = found(&[SPRING, falls]);
+    let springs = findings.found("springs").unwrap();
+    let at: Vec<&str> = springs.errors.iter().map(|(key, _)| key.as_str()).collect();
+    assert_eq!(
+        at,
+        [
+            "springs/springs/1/points/2/load",
+            "springs/springs/1/plan_remove"
+        ]
+    );
+    let [rate, handbook] =
+        ["springs/rate/1", "springs/rate_handbook/1"].map(|id| value(&findings, id));
+    assert!(rate > 0.0 && (rate - handbook).abs() < 1e-9);
+}
+
+#[test]
+fn a_red_line_below_idle_is_told_as_such() {
+    let low: &[(&str, &str)] = &[
+        ("vehicle/idle", "1500 rpm"),
+        ("vehicle/red_line", "1200 rpm"),
+    ];
+    let findings = found(&[LOW_RANGE, low]);
+    let Some(Err(lack)) = findings.result("gearing/top_speed") else {
+        panic!("there is no top speed");
+    };
+    let refusal = lack.refusal();
+    assert!(
+        matches!(
+            refusal,
+            Some(trade::TradeError::OutOfRange {
+                entry: "red line",
+                ..
+            })
+        ),
+        "{refusal:?}"
+    );
+}

@@ -124,6 +124,9 @@ pub enum TradeError {
         /// How many are needed.
         need: usize,
     },
+    /// The load of a press test does not grow as the spring is pressed down, or is more coming off than going up.
+    #[error("the load does not grow as the spring is pressed down, or is more coming off")]
+    PressFalls,
     /// A quantity has no answer.
     #[error(transparent)]
     Measure(#[from] measure::MeasureError),

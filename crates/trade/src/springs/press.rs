@@ -102,7 +102,8 @@ pub fn ram_area(bore: &Length) -> Area {
 /// # Valid range
 /// Eyes free on rollers; two points or more on a branch; the helper not touching.
 /// # Errors
-/// [`TradeError::TooFewPoints`] when no branch has two different points.
+/// [`TradeError::TooFewPoints`] when no branch has two different points; [`TradeError::PressFalls`] when the load does not
+/// grow with the travel, or is more coming off than going up, which no spring does.
 /// # Source
 /// Ordinary least squares, compared with NumPy.
 pub fn press_test(points: &[PressPoint]) -> Result<PressTest, TradeError> {
@@ -131,6 +132,9 @@ pub fn press_test(points: &[PressPoint]) -> Result<PressTest, TradeError> {
         .of_kind(Kind::SpringRate)
         .cited(&source::LEAST_SQUARES)
         .called("k_press");
+    if slope.value() <= 0.0 {
+        return Err(TradeError::PressFalls);
+    }
     let unknowns = branches.len() + 1;
     let standard_error = (points.len() > unknowns).then(|| {
         let k = slope.value();
@@ -148,6 +152,10 @@ pub fn press_test(points: &[PressPoint]) -> Result<PressTest, TradeError> {
     let (friction, friction_share) = match &branches[..] {
         [up, down] => {
             let (friction, mean) = band(up, down, &slope, points);
+            // A little below nought is scatter; more is two branches that were taken for each other.
+            if friction.value() + friction.plus() < -0.01 {
+                return Err(TradeError::PressFalls);
+            }
             let share = (&friction / mean).of_kind(Kind::Percent).called("μ");
             (Some(friction), Some(share))
         }

@@ -341,3 +341,19 @@ fn a_share_of_the_axle_becomes_a_load() {
     let load = spring_load(&Mass::exact(1840.0), &Mass::exact(310.0), &half);
     assert!((load.value() - 765.0 * 9.806_65).abs() < 1e-9);
 }
+
+#[test]
+fn a_load_that_falls_with_the_travel_or_grows_when_it_comes_off_is_no_spring() {
+    let points = |rate: f64, coming_off: f64| {
+        let point = |travel: f64, going: Going, more: f64| PressPoint {
+            travel: mm(travel),
+            load: newtons(1000.0 + rate * travel + more),
+            going,
+        };
+        [0.0, 50.0].map(|x| [point(x, Going::Up, 0.0), point(x, Going::Down, coming_off)])
+    };
+    let refused = |rate, coming_off| press_test(points(rate, coming_off).as_flattened()).err();
+    assert_eq!(refused(-10.0, -50.0), Some(TradeError::PressFalls));
+    assert_eq!(refused(10.0, 50.0), Some(TradeError::PressFalls));
+    assert_eq!(refused(10.0, -50.0), None);
+}

@@ -174,6 +174,12 @@ fn of_springs(error: &TradeError) -> Said {
             same("Helper leaf {0} bears nobody knows when: enter its gap or its loose arch."),
             vec![leaf.to_string()],
         ),
+        TradeError::PressFalls => (
+            same(
+                "The load must grow as the spring is pressed down, and be less coming off than going up: look at the points.",
+            ),
+            Vec::new(),
+        ),
         TradeError::NoSuchLeaf { number, count } => (
             same("There is no leaf {0}: name one from 1 to {1}."),
             vec![number.to_string(), count.to_string()],

@@ -50,6 +50,7 @@ fn one_of_each() -> Vec<TradeError> {
             longest: 0.7,
         },
         TradeError::TooFewPoints { have: 1, need: 2 },
+        TradeError::PressFalls,
         TradeError::Measure(MeasureError::NotFinite),
         TradeError::MakersFigureOnly,
         TradeError::NoPack { nearest: 0.0007 },

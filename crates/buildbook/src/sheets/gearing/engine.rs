@@ -116,7 +116,11 @@ pub(super) fn limits(
             piston,
         })
     } else {
-        Err(Lack::refused(trade::TradeError::TorquePoints))
+        Err(Lack::refused(trade::TradeError::OutOfRange {
+            entry: "red line",
+            lowest: lowest.value(),
+            highest: f64::INFINITY,
+        }))
     };
     (limits, ends)
 }

@@ -39,8 +39,26 @@ pub(super) fn remark(springs: &[Spring], found: &mut Found) {
     }
 }
 
-/// Leaves that cannot exist: said at the leaf.
+/// Leaves that cannot exist, points that no spring gives: said at the entry.
 fn refusals(spring: &Spring, found: &mut Found) {
+    let last = spring.entry.points.last();
+    let press = spring.press.as_ref().err().and_then(Lack::refusal);
+    if let (Some(error @ TradeError::PressFalls), Some(last)) = (press, last) {
+        let at = if last.load.is_blank() {
+            last.pressure.key()
+        } else {
+            last.load.key()
+        };
+        found.errors.push((at.clone(), error.clone().into()));
+    }
+    let after = spring
+        .plan
+        .as_ref()
+        .and_then(|plan| plan.built.as_ref().err());
+    if let Some(error @ TradeError::NoSuchLeaf { .. }) = after.and_then(Lack::refusal) {
+        let at = spring.entry.plan_remove.key().clone();
+        found.errors.push((at, error.clone().into()));
+    }
     let refusal = spring.built.as_ref().err().and_then(Lack::refusal);
     let Some(error) = refusal else {
         let line = spring.line.as_ref().err().and_then(Lack::refusal);

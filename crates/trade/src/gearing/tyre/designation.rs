@@ -243,7 +243,7 @@ fn sized(tokens: &[Token]) -> Result<(Designation, &[Token]), TyreFault> {
     }
 }
 
-/// 31x10.50 R 15, 820x120, 30x3 1/2; or a cross in place of the hyphen: 5.60x15, 165x400.
+/// 31x10.50 R 15, 820x120, 30x3 1/2, 150x40; or a cross in place of the hyphen: 5.60x15, 165x400.
 fn crossed(first: f64, second: f64, rest: &[Token]) -> Result<(Designation, &[Token]), TyreFault> {
     let (construction, after) = between(rest);
     let under = first - 2.0 * second;
@@ -290,6 +290,17 @@ fn crossed(first: f64, second: f64, rest: &[Token]) -> Result<(Designation, &[To
             rest => (second, rest),
         };
         return Ok((beaded(first * INCH, width * INCH), rest));
+    }
+    // 150x40 and 12x45 print the rim in centimetres; no inch rim has such a code.
+    if second == 40.0 || second == 45.0 {
+        let rim = 10.0 * second;
+        let made = Construction::Diagonal;
+        let tyre = if first < 30.0 {
+            plain(Form::Inch, 10.0 * first, made, rim)
+        } else {
+            plain(Form::MetricPlain, first, made, rim)
+        };
+        return Ok((tyre, rest));
     }
     Ok((
         by_width(first, first.fract() != 0.0, None, rim_mm(second)),

@@ -95,7 +95,8 @@ fn height_share(tyre: &Designation) -> (f64, f64) {
     let tractor = rim_in > 24.9 || rim_in > 19.9 && (4.0 * width_in).fract().abs() > 0.1;
     match (tyre.form, tyre.construction) {
         (Form::HighPressure, _) => (1.15, 0.12),
-        (Form::MetricPlain, _) => (0.80, 0.05),
+        (Form::MetricPlain, Construction::Radial) => (0.80, 0.05),
+        (Form::MetricPlain, Construction::Diagonal) => (0.92, 0.10),
         _ if tubeless && rim_in > 17.0 => (0.88, 0.06),
         _ if tubeless => (0.74, 0.09),
         _ if tractor => (0.86, 0.07),

@@ -7,6 +7,7 @@ use crate::{Journey, Machine, Outcome};
 cases![
     two_books_are_each_shown_in_their_own_units,
     a_book_is_sent_with_its_units_and_can_be_looked_at_in_the_receiver_s,
+    the_decimal_mark_is_at_first_the_one_that_the_browser_writes,
 ];
 
 const WHEELBASE: &str = "vehicle/wheelbase";
@@ -124,4 +125,28 @@ async fn a_book_is_sent_with_its_units_and_can_be_looked_at_in_the_receiver_s(
     .await;
     receiver.end().await;
     outcome
+}
+
+async fn the_decimal_mark_is_at_first_the_one_that_the_browser_writes(
+    machine: &Machine,
+) -> Outcome {
+    let served = Journey::begin(machine).await?;
+    // The marks of these languages are those of CLDR.
+    for (locale, mark) in [("de-DE", "comma"), ("ja-JP", "point"), ("en-GB", "point")] {
+        let journey = served.fresh_profile(machine).await?;
+        let outcome = async {
+            journey
+                .developer(
+                    "Emulation.setLocaleOverride",
+                    serde_json::json!({ "locale": locale }),
+                )
+                .await?;
+            journey.open("#/settings").await?;
+            chosen(&journey, &format!("set mark {mark}")).await
+        }
+        .await;
+        journey.end().await;
+        outcome.map_err(|why| format!("{locale}: {why}"))?;
+    }
+    Ok(())
 }

@@ -404,9 +404,12 @@ fn remark(findings: &mut CostsFindings) {
             }
         }
     }
-    for row in &findings.sheet.lines {
-        if row.rate.value().is_some() && row.rate_day.is_blank() {
-            remarks.push(Remark::new(Rank::Remark, "rate_undated").at(row.rate_day.key().clone()));
+    let sheet = &findings.sheet;
+    let by_hand = sheet.lines.iter().map(|row| (&row.rate, &row.rate_day));
+    let priced = sheet.priced.iter().map(|row| (&row.rate, &row.rate_day));
+    for (rate, day) in by_hand.chain(priced) {
+        if rate.value().is_some() && day.is_blank() {
+            remarks.push(Remark::new(Rank::Remark, "rate_undated").at(day.key().clone()));
         }
     }
     if !findings.payers.is_empty() && !findings.unassigned.is_zero() {

@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use measure::{Area, Density, Kind, Length, PerLength, Ratio, Temperature, Time, Volume};
+use trade::TradeError;
 use trade::paint::{
     Defaults, Gun, LayerKind, LayerTimes, Mixes, Shares, dry_film, film_from_stock, litres_by_film,
     litres_by_rate, litres_to_mix, mixed_solids, mixes_in_pot_life, rate_ready_to_spray, time_at,
@@ -223,10 +224,15 @@ fn mixes_of_size(
     )
         .all()?;
     let spared = 1.0 + reserve;
-    let sprayed_of_one = size - left * &spared;
-    if sprayed_of_one.value() <= 0.0 {
-        return Err(Lack::entry(layer.mix_size.key().clone()));
+    let lost = left * &spared;
+    if size.value() <= lost.value() {
+        return Err(Lack::refused(TradeError::OutOfRange {
+            entry: "mix_size",
+            lowest: lost.value(),
+            highest: f64::INFINITY,
+        }));
     }
+    let sprayed_of_one = size - lost;
     let fills = (coat * f64::from(coats) * spared).steps_up(&sprayed_of_one);
     Ok(fills.count.clamp(1.0, 1e4) as u32)
 }

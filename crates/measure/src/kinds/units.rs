@@ -63,6 +63,7 @@ pub(super) static FORCES: &[&Unit] = &[
     &unit::KILOGRAM_FORCE,
     &unit::POUND_FORCE,
     &unit::OUNCE_FORCE,
+    &unit::HUNDREDWEIGHT_FORCE,
     &unit::TON_FORCE,
 ];
 pub(super) static TORQUES: &[&Unit] = &[

@@ -2,7 +2,7 @@
 
 use crate::unit::{Powers, Unit};
 use crate::units::acceleration::STANDARD_GRAVITY;
-use crate::units::mass::{LONG_TON, OUNCE, POUND};
+use crate::units::mass::{HUNDREDWEIGHT, LONG_TON, OUNCE, POUND};
 
 const DIMS: Powers = [1, 1, -2, 0];
 
@@ -67,6 +67,15 @@ pub static OUNCE_FORCE: Unit = Unit::new(
     OUNCE.factor * STANDARD_GRAVITY,
     DIMS,
     "1 oz at standard gravity: NIST SP 811 B.8",
+);
+
+/// Hundredweight force, `cwtf`: 1 long hundredweight at standard gravity: NIST SP 811 B.8.
+pub static HUNDREDWEIGHT_FORCE: Unit = Unit::new(
+    "cwtf",
+    &["cwtf", "cwt", "cwts", "hundredweight", "hundredweights"],
+    HUNDREDWEIGHT.factor * STANDARD_GRAVITY,
+    DIMS,
+    "1 long hundredweight at standard gravity: NIST SP 811 B.8",
 );
 
 /// Ton force, `tonf`: 1 long ton at standard gravity: NIST SP 811 B.8.

@@ -269,6 +269,12 @@ pub(super) const REMARKS: Table = &[
         same("At the cruise the engine turns at {0}, above its red line of {1}."),
     ),
     (
+        "time_by_cars",
+        same(
+            "The time from rest goes by a rule for cars, which makes too much of the flywheel in so low a gear: enter its inertia.",
+        ),
+    ),
+    (
         "hill_beyond_grip",
         pair(
             "The driven tyres slip on {0}: no axle ratio climbs the hill that is wished for.",

@@ -80,6 +80,15 @@ fn of_pull(found: &mut Found, line: &Line, pulling: &Pulling) {
         }
     }
     beyond(found, line, pulling);
+    // The rule for rotating masses was made of cars, whose lowest gear is no lower.
+    let low = line.low().and_then(|gear| line.overall(gear));
+    if line.sheet.inertia.is_blank()
+        && found.figure("gearing/time").is_some()
+        && low.is_ok_and(|overall| overall.value() > 20.0)
+    {
+        let key = line.sheet.inertia.key().clone();
+        found.remark(Remark::new(Rank::Remark, "time_by_cars").at(key));
+    }
     let limit = line
         .sheet
         .piston_limit

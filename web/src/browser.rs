@@ -69,12 +69,12 @@ pub fn one_and_a_half() -> String {
 
 /// Whether fingers are the pointer, on a screen that has room for keys beside or below an entry.
 pub fn touched() -> bool {
+    matches("(pointer: coarse) and (min-height: 521px)")
+}
+
+fn matches(query: &str) -> bool {
     web_sys::window()
-        .and_then(|w| {
-            w.match_media("(pointer: coarse) and (min-height: 521px)")
-                .ok()
-                .flatten()
-        })
+        .and_then(|w| w.match_media(query).ok().flatten())
         .is_some_and(|query| query.matches())
 }
 
@@ -135,9 +135,12 @@ pub fn bring_into_sight(key: &str) {
     into_sight(move || field(&key));
 }
 
-/// Brings what has the cursor into sight once the page is laid out, unless that is the page's heading.
+/// Brings what has the cursor into sight once a page is laid out on which the drawing stands above the entries: it is there again,
+/// and they have moved.
 pub fn bring_cursor_into_sight() {
-    into_sight(|| found("main :is(input, button):focus"));
+    if matches("(max-width: 999px)") {
+        into_sight(|| found("main :is(input, button):focus"));
+    }
 }
 
 fn into_sight(what: impl FnOnce() -> Option<HtmlElement> + 'static) {

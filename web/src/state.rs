@@ -201,7 +201,21 @@ impl State {
         }
     }
 
+    /// The list that must get its first row before an entry can be made.
+    fn list_without_rows(&self, key: &Key) -> Option<Key> {
+        let list = key.row()?.parent()?;
+        let above = self.list_without_rows(&list);
+        above.or_else(|| self.book.rows(&list).is_empty().then_some(list))
+    }
+
     fn call(&mut self, to: CallTo) {
+        // An entry of a row that is not there yet is made in a new one.
+        if let CallTo::Entry(key) = &to
+            && !self.read_only
+            && let Some(list) = self.list_without_rows(key)
+        {
+            return self.add_row(&list);
+        }
         if let CallTo::Entry(key) | CallTo::Row(key) = &to {
             let route = Route::of_key(key.sheet());
             if self.route != route {

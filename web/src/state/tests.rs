@@ -202,6 +202,19 @@ fn a_call_to_an_entry_of_another_sheet_opens_its_page() {
 }
 
 #[test]
+fn a_call_to_an_entry_of_a_row_that_is_not_there_yet_adds_the_first_row() {
+    let now = state().after(Action::Call(CallTo::Entry("gearing/gears/1/ratio".into())));
+    assert_eq!(now.book.rows(&"gearing/gears".into()), ["1".into()]);
+    assert_eq!(now.route, Route::Gearing);
+    assert_eq!(now.view.call.to, CallTo::Row("gearing/gears/1".into()));
+    // A list that always has a row needs none.
+    let first = CallTo::Entry("paint/systems/1/layers/1/coats".into());
+    let now = state().after(Action::Call(first.clone()));
+    assert!(now.book.is_empty());
+    assert_eq!(now.view.call.to, first);
+}
+
+#[test]
 fn going_back_to_before_is_one_edit_that_can_be_undone() {
     let now =
         typed_in(state(), "vehicle/wheelbase", "3450").after(Action::KeepBefore("vehicle".into()));

@@ -41,15 +41,7 @@ fn said(state: &State, id: &str) -> Option<(String, Said)> {
         }
         Err((other, None)) => Said::Lack(lack::said(other, &state.book, tongue)),
     };
-    let mut told = words::result(&state.book, id, tongue);
-    let figure = state
-        .findings
-        .result(id)
-        .and_then(|found| found.as_ref().ok());
-    if let Some(governed) = figure.and_then(|figure| words::governed(figure, id, tongue)) {
-        told.push_str(". ");
-        told.push_str(&governed);
-    }
+    let told = words::told_whole(&state.book, &state.findings, id, tongue);
     Some((told, said))
 }
 

@@ -48,7 +48,7 @@ pub use phrase::{Phrase, Tongue, filled, found, matches, pair, same};
 pub use subject::{ListWords, Subject, Told, list, told, told_of};
 
 use buildbook::sheets::torque::FIRST_WRENCH;
-use buildbook::{Book, Form, Key, field_of};
+use buildbook::{Book, Findings, Form, Key, field_of};
 
 /// The words of every sheet.
 pub static SUBJECTS: [(&str, &Subject); 10] = [
@@ -240,6 +240,17 @@ pub fn governed(figure: &measure::Figure, id: &str, tongue: Tongue) -> Option<St
         name.to_owned()
     };
     Some(filled(tongue.say(frame::GOVERNED_BY), &[said]))
+}
+
+/// What a result tells, and what governs it where one of several limits does.
+pub fn told_whole(book: &Book, findings: &Findings, id: &str, tongue: Tongue) -> String {
+    let mut told = result(book, id, tongue);
+    let figure = findings.result(id).and_then(|found| found.as_ref().ok());
+    if let Some(governed) = figure.and_then(|figure| governed(figure, id, tongue)) {
+        told.push_str(". ");
+        told.push_str(&governed);
+    }
+    told
 }
 
 /// The parts of a result's id that the stars of its pattern stand for.

@@ -60,7 +60,10 @@ pub fn results(state: &State, sheet: &str) -> Vec<Piece> {
                     written,
                 );
             }
-            None => pairs.push((words::result(&state.book, id, tongue), written.shortly())),
+            None => pairs.push((
+                words::told_whole(&state.book, &state.findings, id, tongue),
+                written.shortly(),
+            )),
         }
     }
     let mut pieces = Vec::new();

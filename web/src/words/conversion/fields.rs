@@ -229,7 +229,7 @@ pub(super) const HINTS: &[(&str, Phrase)] = &[
     (
         "conversion/pivots",
         same(
-            "At the height of the hubs. Where the pins lean, 20 mm higher or lower changes no result that can be measured.",
+            "At the height of the hubs; 20 mm higher or lower changes nothing that can be measured.",
         ),
     ),
     (

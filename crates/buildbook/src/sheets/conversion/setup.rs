@@ -85,9 +85,10 @@ fn set_up(
         Some(_) => Ok(()),
         None => Err(Lack::needs([entry.side.key().clone()])),
     };
-    let steering = (known, linkage(sheet, entry, sign, arm_side)).all();
+    let steering = (known.clone(), linkage(sheet, entry, sign, arm_side)).all();
     let steering = steering.map(|((), steering)| steering);
-    let stopped = stopped(name, entry, steering.as_ref().ok(), arm_side, found);
+    let arm_at = known.map(|()| arm_side);
+    let stopped = stopped(name, entry, steering.as_ref().ok(), arm_at, found);
     SetUp {
         name,
         steering,
@@ -181,7 +182,7 @@ fn stopped(
     name: &'static str,
     entry: &SteeringEntry,
     steering: Option<&Steering>,
-    arm_side: f64,
+    arm_side: Result<f64, Lack>,
     found: &mut Found,
 ) -> Option<Lack> {
     let looked = (entry.arm_swings.ask(), entry.ball_stands.ask()).all();
@@ -195,7 +196,12 @@ fn stopped(
         "left" => ArmSwing::Left,
         _ => ArmSwing::Right,
     };
-    let left_is_outside = arm_side > 0.0;
+    // What is inside on one side is outside on the other.
+    let left_is_outside = match (arm_side, *stands) {
+        (Ok(side), _) => side > 0.0,
+        (Err(lack), "inside" | "outside") => return (name == "now").then_some(lack),
+        _ => false,
+    };
     let place = match *stands {
         "front" => BallPlace::Front,
         "behind" => BallPlace::Behind,

@@ -77,6 +77,26 @@ fn remark_at(found: &ConversionFindings, fact: &str) -> Option<(Rank, Key)> {
 }
 
 #[test]
+fn nothing_is_said_of_the_direction_before_the_side_is_known_that_decides_it() {
+    let unknown = |stands| {
+        let kept = LEFT.iter().filter(|(key, _)| *key != "now/1/side");
+        let kept = kept.filter(|(key, _)| *key != "now/1/ball_stands");
+        let stands = [("now/1/ball_stands", stands)];
+        found(&kept.chain(&stands).copied().collect::<Vec<_>>())
+    };
+    // A ball inside steers true on the left and backwards on the right.
+    let inside = unknown("inside");
+    let Some(Err(lack)) = inside.found.result("conversion/link/now") else {
+        panic!("the side is asked for")
+    };
+    let side = Key::from("conversion/now/1/side");
+    assert!(lack.needed().is_some_and(|keys| keys.contains(&side)));
+    assert!(remark_at(&inside, "steers_backwards").is_none());
+    // One in front, pushed and pulled, steers not at all on either.
+    assert!(remark_at(&unknown("front"), "steers_not_at_all").is_some());
+}
+
+#[test]
 fn the_drag_link_is_the_distance_between_the_balls() {
     let found = left(&[]);
     let link = found.found.figure("conversion/link/now").expect("a link");

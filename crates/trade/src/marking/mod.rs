@@ -19,7 +19,7 @@ mod setting_out;
 mod shape;
 mod worst;
 
-pub use apart::{land_between, land_to_edge, left_between, left_between_m, usual_edge, usual_land};
+pub use apart::{Body, land_between, land_to_edge, left_between, usual_edge, usual_land};
 pub use fit::{Fit, Move, rigid_fit};
 pub use fix::{Check, Ellipse, Fix, Sight, datum_deviation_m, error_ellipse, fix, fix_from};
 pub use frame::{Side, frame};

@@ -186,14 +186,14 @@ pub(super) const HINTS: &[(&str, Phrase)] = &[
     (
         "final_drive/spread_wanted",
         same(
-            "Of both side bearings together, by the maker: as shims beyond no play, or as the housing opens under a dial.",
+            "Of both together, by the maker: as shims beyond no play, or as the housing opens under a dial.",
         ),
     ),
     (
         "final_drive/spread_now",
         pair(
-            "End float is below nought: -0.05. Or by dial gauge over the bearing caps: the housing shows only a part of each shim, so add in steps and measure again.",
-            "End play is below zero: -0.05. Or by dial indicator over the bearing caps: the housing shows only a part of each shim, so add in steps and measure again.",
+            "End float is below nought: -0.05. A dial gauge over the caps shows only a part of each shim: add in steps, measure again.",
+            "End play is below zero: -0.05. A dial indicator over the caps shows only a part of each shim: add in steps, measure again.",
         ),
     ),
     (

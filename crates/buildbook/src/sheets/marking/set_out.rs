@@ -2,10 +2,8 @@
 
 use std::rc::Rc;
 
-use ::trade::marking::{Form, LandVerdict, Placed, Point};
-use ::trade::marking::{
-    arcs, land_between, left_between, left_between_m, offsets, swing, usual_land,
-};
+use ::trade::marking::{Body, Form, LandVerdict, Placed, Point};
+use ::trade::marking::{arcs, land_between, left_between, offsets, swing, usual_land};
 use measure::{Kind, Length};
 
 use super::edges::{self, Edge};
@@ -123,6 +121,7 @@ struct Room {
     key: Key,
     name: Rc<str>,
     placed: Placed,
+    body: Body,
     /// How far it reaches at most from its place, metres.
     reach: f64,
     own: bool,
@@ -148,6 +147,7 @@ impl Room {
                 None => (place + 1).to_string().into(),
             },
             reach: far.fold(long, f64::max),
+            body: Body::here(&placed),
             placed,
             own,
         }
@@ -164,20 +164,23 @@ impl Room {
     }
 }
 
-/// Which of the others is the nearest to one: by what is left between the two, which is asked for only where the circles about them
-/// could come nearer than what was found so far.
-fn nearest(rooms: &[Room], one: usize) -> Option<usize> {
-    let mut found: Option<(usize, f64)> = None;
-    for (which, other) in rooms.iter().enumerate().filter(|(which, _)| *which != one) {
-        let room = &rooms[one];
-        if found.is_none_or(|(_, left)| room.gap(other) < left) {
-            let left = left_between_m(&room.placed, &other.placed);
-            if found.is_none_or(|(_, least)| left < least) {
-                found = Some((which, left));
+/// Which of the others is the nearest to one, and about how much is left between the two, metres. That is asked for only where the circles about them come
+/// nearer than what is left to the one whose circle comes nearest.
+fn nearest(rooms: &[Room], one: usize) -> Option<(usize, f64)> {
+    let gap = |which: usize| rooms[one].gap(&rooms[which]);
+    let left = |which: usize| rooms[one].body.left(&rooms[which].body);
+    let others = || (0..rooms.len()).filter(|which| *which != one);
+    let first = others().min_by(|a, b| gap(*a).total_cmp(&gap(*b)))?;
+    let mut found = (first, left(first));
+    for which in others().filter(|which| *which != first) {
+        if gap(which) < found.1 {
+            let left = left(which);
+            if left < found.1 {
+                found = (which, left);
             }
         }
     }
-    found.map(|(which, _)| which)
+    Some(found)
 }
 
 /// Two features that leave twice the least land and this much more are clear of each other, metres.
@@ -203,15 +206,16 @@ fn lands(
         Room::new(&row.key, &row.name, place, placed.clone(), false)
     }));
     for (i, room) in rooms.iter().enumerate().filter(|(_, room)| room.own) {
-        let Some((j, other)) = nearest(&rooms, i).map(|j| (j, &rooms[j])) else {
+        let Some((j, left)) = nearest(&rooms, i) else {
             continue;
         };
+        let other = &rooms[j];
         let least = match sheet.land.value() {
             Some(least) => least.clone(),
             None => usual_land(&room.smaller(other)),
         };
         let id = joined(&["marking/land", room.key.field()]);
-        if room.gap(other) > 2.0 * least.value() + CLEAR {
+        if left > 2.0 * least.value() + CLEAR {
             // No ± that a tape leaves could make a question of it, so the ± is not asked for.
             let left = left_between(&room.placed, &other.placed);
             found.show(id, Kind::Length, &Ok(left));
@@ -227,7 +231,7 @@ fn lands(
             (LandVerdict::Clash, false) => (Rank::Warning, "clash_with_there"),
         };
         // Of two features that are each other's nearest the first one speaks for both.
-        if other.own && j < i && nearest(&rooms, j) == Some(i) {
+        if other.own && j < i && nearest(&rooms, j).is_some_and(|(k, _)| k == i) {
             continue;
         }
         let remark = Remark::new(rank, fact).at(room.key.under("name"));

@@ -261,7 +261,7 @@ pub(super) const RESULTS: &[Told] = &[
     told_of(
         "springs/block_for/*",
         SPRING,
-        same("{0}: block for the wanted height"),
+        same("{0}: block for the wanted height; below nought no block does it"),
     ),
     told_of(
         "springs/arch_for/*",

@@ -365,12 +365,12 @@ fn between(tokens: &[Token]) -> (Option<Construction>, &[Token]) {
     }
 }
 
-/// Whether a rim's diameter stands here, and no ply rating.
+/// Whether a rim's diameter stands here: no ply rating and no load index.
 fn is_rim(tokens: &[Token]) -> bool {
     let ply = |word: &str| matches!(word, "PR" | "PLY");
     match tokens {
-        [Token::Number(..), Token::Word(word), ..] => !ply(word),
-        [Token::Number(..), ..] => true,
+        [Token::Number(..), Token::Word(word), ..] if ply(word) => false,
+        [Token::Number(code, _), ..] => (8.0..=50.0).contains(code),
         _ => false,
     }
 }

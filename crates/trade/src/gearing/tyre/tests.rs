@@ -58,6 +58,7 @@ fn every_form_is_read() {
         ("13/80-20", Metric, Radial, 13.0 * 25.4, Some(20.0)),
         ("5.25/5.50-16", Inch, Diagonal, 5.375 * 25.4, Some(16.0)),
         ("5.60/15", Inch, Diagonal, 5.60 * 25.4, Some(15.0)),
+        ("5.60/15 85S", Inch, Diagonal, 5.60 * 25.4, Some(15.0)),
         ("7.50/16 8PR", Inch, Diagonal, 7.50 * 25.4, Some(16.0)),
         ("10.0/75-15.3", Metric, Radial, 254.0, Some(15.3)),
         ("11 R 22.5", Inch, Radial, 11.0 * 25.4, Some(22.5)),

@@ -430,6 +430,12 @@ pub static WORDS: Subject = Subject {
             ),
         ),
         (
+            "fit_far",
+            same(
+                "The new side's datums lie up to {0} off the old ones' image: more than a body is crooked by. Measure both sides again.",
+            ),
+        ),
+        (
             "taken_as_alike",
             same(
                 "The new side is taken to be the old one's exact image. Measure its datums: bodies are not symmetrical.",

@@ -70,7 +70,16 @@ fn letter(feature: &FeatureEntry, at: Option<Key>) -> Rc<str> {
     from.to_ascii_uppercase().into()
 }
 
+/// What both sides may differ by, root of the mean square, before one of them is doubted, metres. Common practice, no source.
+const CROOKED: f64 = 0.01;
+
 fn of_the_move(sheet: &MarkingSheet, moved: &Moved, found: &mut Found) {
+    let far = moved.fit.as_ref().filter(|fit| fit.rms > CROOKED);
+    let rests = far.into_iter().flat_map(|fit| &fit.residuals);
+    if let Some(most) = rests.max_by(|a, b| a.value().total_cmp(&b.value())) {
+        let remark = Remark::new(Rank::Caution, "fit_far").at(sheet.new_ab.key().clone());
+        found.remark(remark.with(most.figure(Kind::Length)));
+    }
     if !moved.mirrors || !found.begun {
         return;
     }

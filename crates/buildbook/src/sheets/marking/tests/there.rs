@@ -114,3 +114,12 @@ fn a_template_goes_on_the_side_that_the_vehicle_shall_steer_on_unless_another_is
     assert!(facts(&old).contains(&"goes_on_other"));
     assert!(!facts(&of("1", &[("vehicle/steering_wanted", "left")])).contains(&"goes_on_other"));
 }
+
+#[test]
+fn a_new_side_that_can_be_no_image_of_the_old_one_is_doubted() {
+    let far = |ab| facts(&beside(&[("new_ab", ab)])).contains(&"fit_far");
+    assert!(!far("497 exact") && !far("515 exact"));
+    // Half of what the datums' distances differ by remains at each.
+    assert!(far("530 exact") && far("50 exact"));
+    assert!(!facts(&example_with(&[])).contains(&"fit_far"));
+}

@@ -1,6 +1,7 @@
 //! The build book: a map of what was typed, sheet by sheet.
 
 use std::collections::BTreeMap;
+use std::ops::Range;
 use std::rc::Rc;
 
 use crate::key::RANK;
@@ -316,7 +317,7 @@ impl Book {
             Some(item) => row_ids(below, item),
             None => row_ids(below, &UNKNOWN),
         };
-        ids.into_iter().map(Rc::from).collect()
+        ids.into_iter().map(|(id, _)| Rc::from(id)).collect()
     }
 
     /// A row's place among its neighbours.
@@ -334,37 +335,63 @@ static UNKNOWN: Item = Item {
     preset: &[],
 };
 
-/// The ids of a list's rows in their order, from what stands below it by the rest of its path.
+/// A row of a list: its id, and which of the entries below the list are its own.
+pub(crate) type RowOf<'b> = (&'b str, Range<usize>);
+
+/// A list's rows in their order, from what stands below it by the rest of its path.
 pub(crate) fn row_ids<'b>(
     below: impl Iterator<Item = (&'b str, &'b Entry)>,
     list: &Item,
-) -> Vec<&'b str> {
-    let mut rows: Vec<(f64, u64, &str)> = Vec::new();
-    for (rest, entry) in below {
-        let (id, field) = rest.split_once('/').unwrap_or((rest, ""));
-        if list.preset.contains(&id) {
+) -> Vec<RowOf<'b>> {
+    let mut preset: Vec<RowOf<'_>> = list.preset.iter().map(|id| (*id, 0..0)).collect();
+    let mut rows: Vec<(f64, u64, RowOf<'_>)> = Vec::new();
+    for (place, (rest, entry)) in below.enumerate() {
+        // The entries of a row come together, and so most are one more of the last row.
+        if let Some((by, _, (id, own))) = rows.last_mut()
+            && own.end == place
+            && let Some(field) = rest
+                .strip_prefix(*id)
+                .and_then(|rest| rest.strip_prefix('/'))
+        {
+            own.end += 1;
+            if field == RANK {
+                *by = rank(id, Some(entry));
+            }
             continue;
         }
-        // The entries of a row come together, and so the last row is nearly always the one.
-        let known = rows.iter().rposition(|(_, _, known)| *known == id);
-        let row = known.unwrap_or_else(|| {
-            rows.push((rank(id, None), id.parse().unwrap_or(u64::MAX), id));
-            rows.len() - 1
-        });
-        if field == RANK {
-            rows[row].0 = rank(id, Some(entry));
+        let (id, field) = rest.split_once('/').unwrap_or((rest, ""));
+        let known = preset.iter_mut().find(|(known, _)| *known == id);
+        let own = match known {
+            Some((_, own)) => own,
+            None => {
+                let known = rows.iter().rposition(|(_, _, known)| known.0 == id);
+                let row = known.unwrap_or_else(|| {
+                    let by_id = id.parse().unwrap_or(u64::MAX);
+                    rows.push((rank(id, None), by_id, (id, 0..0)));
+                    rows.len() - 1
+                });
+                let row = &mut rows[row];
+                if field == RANK {
+                    row.0 = rank(id, Some(entry));
+                }
+                &mut row.2.1
+            }
+        };
+        if id.len() < rest.len() {
+            let start = if own.end == 0 { place } else { own.start };
+            *own = start..place + 1;
         }
     }
     if rows.is_empty() && list.always {
-        return vec!["1"];
+        return vec![("1", 0..0)];
     }
     measure::sort_by(&mut rows, |a, b| {
         a.0.total_cmp(&b.0)
             .then(a.1.cmp(&b.1))
-            .then_with(|| a.2.cmp(b.2))
+            .then_with(|| a.2.0.cmp(b.2.0))
     });
-    let own = rows.iter().map(|(_, _, id)| *id);
-    list.preset.iter().copied().chain(own).collect()
+    preset.extend(rows.into_iter().map(|(_, _, row)| row));
+    preset
 }
 
 /// A row's place among its neighbours: as it is written, else as its id says.

@@ -46,13 +46,10 @@ macro_rules! sheet {
 
             fn read_at(reader: &mut $crate::Reader<'_>, at: $crate::Key) -> Self {
                 let mut items = Self::SPEC.items.iter();
-                let above = reader.enter(&at);
-                let row = Self {
+                Self {
                     $($field: <$ty as $crate::Part>::next(reader, &at, &mut items),)*
                     key: at,
-                };
-                reader.leave(above);
-                row
+                }
             }
         }
 

@@ -46,7 +46,42 @@ impl Entry {
     /// Whether nothing was typed.
     #[must_use]
     pub fn is_blank(&self) -> bool {
-        self.text.trim().is_empty()
+        // As a rule the first character tells.
+        let first = self.text.as_bytes().first();
+        !first.is_some_and(u8::is_ascii_graphic) && self.text.trim().is_empty()
+    }
+}
+
+/// An entry as it is read: what was typed, or the text that is assumed of a blank field.
+#[derive(Debug, Clone, Copy)]
+pub struct Typed<'a> {
+    /// The text.
+    pub text: &'a str,
+    /// The unit of a bare number, as [`Entry::unit`].
+    pub unit: Option<&'a str>,
+    /// The decimal mark, as [`Entry::mark`].
+    pub mark: Option<Mark>,
+}
+
+impl<'a> Typed<'a> {
+    /// Plain text in the field's metric unit.
+    #[must_use]
+    pub fn plain(text: &'a str) -> Self {
+        Self {
+            text,
+            unit: None,
+            mark: None,
+        }
+    }
+}
+
+impl<'a> From<&'a Entry> for Typed<'a> {
+    fn from(entry: &'a Entry) -> Self {
+        Self {
+            text: &entry.text,
+            unit: entry.unit.as_deref(),
+            mark: entry.mark,
+        }
     }
 }
 

@@ -180,6 +180,17 @@ pub const fn date() -> Field {
     plain(Form::Date)
 }
 
+/// The tool that an entry of the book says, where it says one.
+pub(crate) fn tool_in(book: &Book, by: &str) -> Option<Tool> {
+    match book.entry(by)?.text.trim() {
+        "tape" => Some(Tool::Tape),
+        "rule" => Some(Tool::Rule),
+        "trammel" => Some(Tool::Trammel),
+        "caliper" => Some(Tool::Caliper),
+        _ => None,
+    }
+}
+
 impl Field {
     /// The lowest and highest value that make sense: of a number in the SI unit of the kind, of an amount in its currency.
     #[must_use]
@@ -219,17 +230,15 @@ impl Field {
     /// The field as it stands in a book, whose entries may say what was measured with.
     #[must_use]
     pub fn in_book(&self, book: &Book) -> Self {
+        let by = self.number().and_then(|number| number.tool_by);
+        self.measured_by(by.and_then(|by| tool_in(book, by)))
+    }
+
+    /// The field where another tool is said, by what stands in the book.
+    pub(crate) fn measured_by(&self, tool: Option<Tool>) -> Self {
         let mut field = *self;
-        if let Form::Number(number) = &mut field.form
-            && let Some(entry) = number.tool_by.and_then(|by| book.entry(by))
-        {
-            number.tool = match entry.text.trim() {
-                "tape" => Some(Tool::Tape),
-                "rule" => Some(Tool::Rule),
-                "trammel" => Some(Tool::Trammel),
-                "caliper" => Some(Tool::Caliper),
-                _ => number.tool,
-            };
+        if let Form::Number(number) = &mut field.form {
+            number.tool = tool.or(number.tool);
         }
         field
     }

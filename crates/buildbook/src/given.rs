@@ -4,7 +4,7 @@ use std::cell::OnceCell;
 
 use measure::{Currency, Dimension, Quantity};
 
-use crate::{Answer, Asking, Entry, Field, Key, Lack};
+use crate::{Answer, Asking, Field, Item, Key, Lack, Typed};
 
 /// What a field was found to hold.
 #[derive(Debug, Clone)]
@@ -17,15 +17,15 @@ pub struct Given<T> {
 #[derive(Debug, Clone)]
 pub struct Spot {
     above: Key,
-    field: &'static str,
+    item: Option<&'static Item>,
     whole: OnceCell<Key>,
 }
 
 impl Spot {
-    pub(crate) fn under(above: &Key, field: &'static str) -> Self {
+    pub(crate) fn under(above: &Key, item: &'static Item) -> Self {
         Self {
             above: above.clone(),
-            field,
+            item: Some(item),
             whole: OnceCell::new(),
         }
     }
@@ -33,7 +33,8 @@ impl Spot {
     /// The field's whole path.
     #[must_use]
     pub fn key(&self) -> &Key {
-        self.whole.get_or_init(|| self.above.under(self.field))
+        let name = self.item.map_or("", |item| item.name);
+        self.whole.get_or_init(|| self.above.under(name))
     }
 }
 
@@ -41,7 +42,7 @@ impl From<&Key> for Spot {
     fn from(key: &Key) -> Self {
         Self {
             above: key.clone(),
-            field: "",
+            item: None,
             whole: key.clone().into(),
         }
     }
@@ -125,16 +126,19 @@ impl<T> Given<T> {
 impl<D: Dimension> Given<Quantity<D>> {
     /// The same, with this text as the default where the field is blank: for a default that follows from other entries.
     pub(crate) fn or_assumed(&self, text: &str) -> Self {
-        let number = self.is_blank().then(|| crate::field_of(self.key()));
+        let item = self
+            .spot
+            .item
+            .filter(|_| self.is_blank() && !text.is_empty());
         let read = |field: &'static Field| {
             let asking = Asking {
                 spot: &self.spot,
                 field,
                 currency: Currency::EUR,
             };
-            Quantity::read(&Entry::new(text), &asking).ok()
+            Quantity::read(Typed::plain(text), &asking).ok()
         };
-        match number.flatten().and_then(read) {
+        match item.and_then(|item| item.field).and_then(read) {
             Some(value) => Self {
                 spot: self.spot.clone(),
                 value: Value::Assumed(value),

@@ -11,9 +11,11 @@ pub(crate) struct OfSheet<'b> {
     here: Here,
 }
 
+/// Up to so many entries are looked through from the first.
+const FEW: usize = 16;
+
 /// Which entries are a row's, and how much of their keys is the row's own path.
-#[doc(hidden)]
-pub struct Here {
+pub(crate) struct Here {
     entries: Range<usize>,
     path: usize,
 }
@@ -28,25 +30,35 @@ impl<'b> OfSheet<'b> {
         Self { all, here }
     }
 
-    /// Goes into a row of the one that is read, and returns where to come back to.
-    pub fn enter(&mut self, at: &Key) -> Here {
-        let within = self.here.entries.clone();
-        let path = at.as_str();
-        let behind = |key: &str| key.as_bytes().get(path.len()).copied();
-        let all = &self.all[within.clone()];
-        // Of the keys that begin with the path, those of its fields stand behind those where something less than a stroke follows.
-        let start = all.partition_point(|(key, _)| match key.as_str().get(..path.len()) {
-            Some(same) if same == path => behind(key.as_str()).is_none_or(|next| next < b'/'),
-            _ => key.as_str() < path,
-        });
-        let below = |(key, _): &(&Key, &Entry)| {
-            key.as_str().starts_with(path) && behind(key.as_str()) == Some(b'/')
+    /// Goes into a row of the list that is read, whose own entries among those of the list are known, and returns where to come
+    /// back to.
+    pub fn enter_own(&mut self, at: &Key, own: Range<usize>) -> Here {
+        let start = self.here.entries.start;
+        let inner = Here {
+            entries: start + own.start..start + own.end,
+            path: at.as_str().len() + 1,
         };
-        let count = all[start..].partition_point(below);
-        let start = within.start + start;
+        std::mem::replace(&mut self.here, inner)
+    }
+
+    /// Goes into a row or list of the row that is read, and returns where to come back to.
+    pub fn enter(&mut self, at: &Key) -> Here {
+        let Here { entries, path } = &self.here;
+        // All that stand here begin with the path of the row that is read; what follows it is compared.
+        let next = &at.as_str().as_bytes()[*path..];
+        let follows = |key: &Key| {
+            let rest = &key.as_str().as_bytes()[*path..];
+            let (rest, behind) = rest.split_at(rest.len().min(next.len()));
+            // Of the keys that begin with the path, those of its fields stand behind those where something less than a stroke follows.
+            rest.cmp(next).then(behind.first().cmp(&Some(&b'/')))
+        };
+        let all = &self.all[entries.clone()];
+        let start = all.partition_point(|(key, _)| follows(key).is_lt());
+        let count = all[start..].partition_point(|(key, _)| follows(key).is_le());
+        let start = entries.start + start;
         let inner = Here {
             entries: start..start + count,
-            path: path.len() + 1,
+            path: path + next.len() + 1,
         };
         std::mem::replace(&mut self.here, inner)
     }
@@ -60,6 +72,14 @@ impl<'b> OfSheet<'b> {
     pub fn entry(&self, field: &str) -> Option<(&'b Key, &'b Entry)> {
         let Here { entries, path } = &self.here;
         let entries = &self.all[entries.clone()];
+        // Of the few entries of a row, most are of another length than the one that is looked for.
+        if entries.len() <= FEW {
+            let found = entries.iter().find(|(key, _)| {
+                let key = key.as_str();
+                key.len() == path + field.len() && key.ends_with(field)
+            });
+            return found.copied();
+        }
         let place = entries.binary_search_by(|(key, _)| key.as_str()[*path..].cmp(field));
         place.ok().map(|place| entries[place])
     }

@@ -1,6 +1,7 @@
 //! Where an entry stands in the book: a path such as `gearing/gears/2/ratio`.
 
 use std::borrow::Borrow;
+use std::cell::RefCell;
 use std::fmt;
 use std::rc::Rc;
 
@@ -71,7 +72,8 @@ impl Key {
     /// The field's own name: the last part.
     #[must_use]
     pub fn field(&self) -> &str {
-        self.0.rsplit('/').next().unwrap_or_default()
+        let stroke = self.0.bytes().rposition(|byte| byte == b'/');
+        &self.0[stroke.map_or(0, |place| place + 1)..]
     }
 
     /// The path of what this path stands in: of a field its row, or its sheet; of a row its list.
@@ -120,22 +122,23 @@ impl Key {
     }
 }
 
-/// The path of these parts. It is laid out on the stack, so that room is asked for but once.
+thread_local! {
+    /// Room to lay a path out in, so that room of its own is asked for but once.
+    static ROOM: RefCell<String> = const { RefCell::new(String::new()) };
+}
+
+/// The path of these parts.
 pub(crate) fn joined(parts: &[&str]) -> Rc<str> {
-    let mut path = [b'/'; LONGEST];
-    let mut end = 0;
-    for part in parts {
-        let start = end + usize::from(end > 0);
-        end = start + part.len();
-        match path.get_mut(start..end) {
-            Some(room) => room.copy_from_slice(part.as_bytes()),
-            None => return parts.join("/").into(),
+    ROOM.with_borrow_mut(|path| {
+        path.clear();
+        for part in parts {
+            if !path.is_empty() {
+                path.push('/');
+            }
+            path.push_str(part);
         }
-    }
-    match str::from_utf8(&path[..end]) {
-        Ok(path) => path.into(),
-        Err(_) => parts.join("/").into(),
-    }
+        Rc::from(path.as_str())
+    })
 }
 
 impl From<&str> for Key {

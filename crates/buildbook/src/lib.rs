@@ -111,7 +111,7 @@ pub use compare::{
 };
 pub use date::Date;
 pub use edit::{Change, Edit, Log};
-pub use entry::Entry;
+pub use entry::{Entry, Typed};
 pub use error::BookError;
 pub use evaluate::{Findings, SHEETS, evaluate};
 pub use field::{Field, Form, Item, Spec, always_a_row, field_of, preset_rows, row_of};

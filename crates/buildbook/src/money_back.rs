@@ -97,8 +97,8 @@ pub fn money_back(
         .entry(key.as_str())
         .cloned()
         .unwrap_or_else(|| Entry::new(field.assumed.unwrap_or("0")));
-    let now =
-        MoneyReading::read(&entry, &asking).map_err(|_| WorkBackError::NotANumber(key.clone()))?;
+    let now = MoneyReading::read((&entry).into(), &asking)
+        .map_err(|_| WorkBackError::NotANumber(key.clone()))?;
     let search = Search {
         book,
         findings,
@@ -135,8 +135,8 @@ impl Search<'_> {
         };
         // An amount with three decimals could be taken for thousands: the mark is settled.
         let entry = Entry::new(text.as_str()).with_mark(Mark::Point);
-        let reads =
-            MoneyReading::read(&entry, &self.asking).is_ok_and(|reading| reading.money == value);
+        let reads = MoneyReading::read((&entry).into(), &self.asking)
+            .is_ok_and(|reading| reading.money == value);
         reads.then(|| (value, self.book.setting(self.key.clone(), Some(entry))))
     }
 

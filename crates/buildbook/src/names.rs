@@ -62,14 +62,12 @@ impl Names {
 
 /// Fowler, Noll and Vo's hash (FNV-1a, 32 bits), four bytes at a time: names are ours, so that nobody can choose them to collide.
 fn hash(name: &str) -> u32 {
-    let hash = name
-        .as_bytes()
-        .chunks(4)
-        .fold(0x811c_9dc5, |hash: u32, four| {
-            let mut word = [0; 4];
-            word[..four.len()].copy_from_slice(four);
-            (hash ^ u32::from_le_bytes(word)).wrapping_mul(0x0100_0193)
-        });
+    let (fours, rest) = name.as_bytes().as_chunks::<4>();
+    let words = fours.iter().map(|four| u32::from_le_bytes(*four));
+    let last = rest.iter().map(|byte| u32::from(*byte));
+    let hash = words.chain(last).fold(0x811c_9dc5, |hash: u32, word| {
+        (hash ^ word).wrapping_mul(0x0100_0193)
+    });
     hash ^ (hash >> 15)
 }
 

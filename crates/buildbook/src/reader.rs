@@ -4,15 +4,15 @@ use std::rc::Rc;
 
 use measure::{
     Ask, Currency, Decimal, Dimension, Kind, Mark, Money, MoneyAsk, MoneyReading, Quantity,
-    Rounding, System, Unit,
+    Rounding, System, Tool, Unit,
 };
 
 use crate::book::row_ids;
 use crate::field::Finest;
-use crate::field::{Field, Form, Item, Number, Spec};
+use crate::field::{Field, Form, Item, Number, Spec, tool_in};
 use crate::given::Value;
-use crate::here::{Here, OfSheet};
-use crate::{Book, BookError, Date, Entry, Given, Key, Spot};
+use crate::here::OfSheet;
+use crate::{Book, BookError, Date, Entry, Given, Key, Spot, Typed};
 
 /// Reads the entries of one sheet, and notes what cannot be used.
 pub struct Reader<'b> {
@@ -21,6 +21,8 @@ pub struct Reader<'b> {
     defaults: u32,
     currency: Currency,
     errors: Vec<(Key, BookError)>,
+    /// The last entry that says a tool, and which.
+    tool: Option<(&'static str, Option<Tool>)>,
 }
 
 /// What came of reading a sheet.
@@ -39,60 +41,47 @@ pub struct Read<S> {
 }
 
 impl Reader<'_> {
-    /// Goes into a row of the one that is read.
-    #[doc(hidden)]
-    pub fn enter(&mut self, at: &Key) -> Here {
-        self.entries.enter(at)
-    }
-
-    /// Comes back to the row above.
-    #[doc(hidden)]
-    pub fn leave(&mut self, above: Here) {
-        self.entries.leave(above);
-    }
-
     /// One field's value.
-    fn given<T: Answer>(&mut self, above: &Key, field: &'static Field) -> Given<T> {
-        let mut spot = Spot::under(above, field.name);
-        let (typed, value) = self.value(&mut spot, field);
-        let value = match value {
-            None => Value::Blank,
-            Some(Ok(value)) if typed => Value::Typed(value),
-            Some(Ok(value)) => Value::Assumed(value),
-            Some(Err(error)) if typed => {
+    fn given<T: Answer>(&mut self, above: &Key, item: &'static Item) -> Given<T> {
+        let entry = self.entries.entry(item.name);
+        let entry = entry.filter(|(_, entry)| !entry.is_blank());
+        let spot = match entry {
+            Some((key, _)) => Spot::from(key),
+            None => Spot::under(above, item),
+        };
+        let assumed = || item.field?.assumed_in(self.defaults).map(Typed::plain);
+        let typed = entry.map(|(_, entry)| Typed::from(entry));
+        let (Some(text), Some(field)) = (typed.or_else(assumed), item.field) else {
+            let value = Value::Blank;
+            return Given { spot, value };
+        };
+        let value = match (typed, self.value(text, &spot, field)) {
+            (Some(_), Ok(value)) => Value::Typed(value),
+            (None, Ok(value)) => Value::Assumed(value),
+            (Some(_), Err(error)) => {
                 self.errors.push((spot.key().clone(), error));
                 Value::Bad
             }
             // A test reads every default; should one slip through, the entry counts as missing.
-            Some(Err(_)) => Value::Blank,
+            (None, Err(_)) => Value::Blank,
         };
         Given { spot, value }
     }
 
-    /// What was typed or is assumed, as it is read; whether it was typed.
+    /// What was typed or is assumed, as it is read.
     fn value<T: Answer>(
         &mut self,
-        spot: &mut Spot,
+        text: Typed<'_>,
+        spot: &Spot,
         field: &'static Field,
-    ) -> (bool, Option<Result<T, BookError>>) {
-        let typed = self.entries.entry(field.name);
-        let typed = typed.filter(|(_, entry)| !entry.is_blank());
-        let assumed;
-        let entry = match (typed, field.assumed_in(self.defaults)) {
-            (Some((key, entry)), _) => {
-                *spot = key.into();
-                entry
-            }
-            (None, Some(text)) => {
-                assumed = Entry::new(text);
-                &assumed
-            }
-            (None, None) => return (false, None),
-        };
+    ) -> Result<T, BookError> {
         let by_book;
         let field = match field.number().and_then(|number| number.tool_by) {
-            Some(_) => {
-                by_book = field.in_book(self.book);
+            Some(by) => {
+                let known = self.tool.filter(|(known, _)| *known == by);
+                let tool = known.unwrap_or_else(|| (by, tool_in(self.book, by)));
+                self.tool = Some(tool);
+                by_book = field.measured_by(tool.1);
                 &by_book
             }
             None => field,
@@ -106,7 +95,7 @@ impl Reader<'_> {
             field,
             currency,
         };
-        (typed.is_some(), Some(T::read(entry, &asking)))
+        T::read(text, &asking)
     }
 }
 
@@ -122,8 +111,11 @@ fn named_unit(kind: Kind, symbol: Option<&str>) -> Option<&'static Unit> {
 /// What a number field asks of the text typed into it.
 #[must_use]
 pub fn ask(number: &Number, entry: &Entry) -> Ask {
-    let bare = named_unit(number.kind, entry.unit.as_deref())
-        .unwrap_or_else(|| number.unit(System::Metric));
+    asked(number, entry.into())
+}
+
+fn asked(number: &Number, entry: Typed<'_>) -> Ask {
+    let bare = named_unit(number.kind, entry.unit).unwrap_or_else(|| number.unit(System::Metric));
     Ask {
         kind: number.kind,
         bare,
@@ -156,7 +148,7 @@ pub trait Answer: Sized {
     ///
     /// # Errors
     /// What is wrong with it.
-    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError>;
+    fn read(entry: Typed<'_>, asking: &Asking<'_>) -> Result<Self, BookError>;
 }
 
 /// A field declared with a form that its type cannot be read from: a slip in a sheet's declaration.
@@ -174,11 +166,11 @@ fn shortened(text: &str) -> String {
 }
 
 impl<D: Dimension> Answer for Quantity<D> {
-    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
+    fn read(entry: Typed<'_>, asking: &Asking<'_>) -> Result<Self, BookError> {
         let Form::Number(number) = &asking.field.form else {
             return misdeclared(asking);
         };
-        let reading = measure::read(&entry.text, &ask(number, entry))?;
+        let reading = measure::read(entry.text, &asked(number, entry))?;
         Ok(Self::entry(
             asking.spot.key().shared(),
             asking.field.symbol,
@@ -189,18 +181,18 @@ impl<D: Dimension> Answer for Quantity<D> {
 }
 
 impl Answer for MoneyReading {
-    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
+    fn read(entry: Typed<'_>, asking: &Asking<'_>) -> Result<Self, BookError> {
         let Form::Money(finest) = asking.field.form else {
             return misdeclared(asking);
         };
-        let named = entry.unit.as_deref().and_then(Currency::of_code);
+        let named = entry.unit.and_then(Currency::of_code);
         let currency = named.unwrap_or(asking.currency);
         let mut ask = match finest {
             Finest::Coin => MoneyAsk::amount(currency, Mark::Point),
             Finest::Price => MoneyAsk::price(currency, Mark::Point),
         };
         ask.mark = entry.mark;
-        let mut reading = measure::read_money(&entry.text, &ask)?;
+        let mut reading = measure::read_money(entry.text, &ask)?;
         reading.named |= named.is_some();
         within_limits(reading.money.amount(), asking)?;
         Ok(reading)
@@ -208,17 +200,17 @@ impl Answer for MoneyReading {
 }
 
 impl Answer for Money {
-    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
+    fn read(entry: Typed<'_>, asking: &Asking<'_>) -> Result<Self, BookError> {
         Ok(MoneyReading::read(entry, asking)?.money)
     }
 }
 
 impl Answer for Decimal {
-    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
+    fn read(entry: Typed<'_>, asking: &Asking<'_>) -> Result<Self, BookError> {
         let Form::Decimal(places) = asking.field.form else {
             return misdeclared(asking);
         };
-        let value = measure::read_decimal(&entry.text, Mark::Point, entry.mark, places)?.value;
+        let value = measure::read_decimal(entry.text, Mark::Point, entry.mark, places)?.value;
         within_limits(value, asking)?;
         Ok(value)
     }
@@ -239,19 +231,19 @@ fn within_limits(value: Decimal, asking: &Asking<'_>) -> Result<(), BookError> {
 }
 
 impl Answer for Date {
-    fn read(entry: &Entry, _: &Asking<'_>) -> Result<Self, BookError> {
-        Self::read(&entry.text).ok_or_else(|| BookError::Date(shortened(&entry.text)))
+    fn read(entry: Typed<'_>, _: &Asking<'_>) -> Result<Self, BookError> {
+        Self::read(entry.text).ok_or_else(|| BookError::Date(shortened(entry.text)))
     }
 }
 
 impl Answer for Rc<str> {
-    fn read(entry: &Entry, _: &Asking<'_>) -> Result<Self, BookError> {
+    fn read(entry: Typed<'_>, _: &Asking<'_>) -> Result<Self, BookError> {
         Ok(entry.text.trim().into())
     }
 }
 
 impl Answer for &'static str {
-    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
+    fn read(entry: Typed<'_>, asking: &Asking<'_>) -> Result<Self, BookError> {
         let Form::Choice(choices) = asking.field.form else {
             return misdeclared(asking);
         };
@@ -265,7 +257,7 @@ impl Answer for &'static str {
 }
 
 impl Answer for bool {
-    fn read(entry: &Entry, _: &Asking<'_>) -> Result<Self, BookError> {
+    fn read(entry: Typed<'_>, _: &Asking<'_>) -> Result<Self, BookError> {
         match entry.text.trim() {
             "yes" => Ok(true),
             "no" => Ok(false),
@@ -309,13 +301,7 @@ pub trait Part: Sized {
 impl<T: Answer> Part for Given<T> {
     const ROW: Option<&'static Spec> = None;
     fn read(reader: &mut Reader<'_>, above: &Key, item: &'static Item) -> Self {
-        match item.field {
-            Some(field) => reader.given(above, field),
-            None => Self {
-                spot: Spot::under(above, item.name),
-                value: Value::Blank,
-            },
-        }
+        reader.given(above, item)
     }
 }
 
@@ -323,11 +309,17 @@ impl<R: Row> Part for Vec<R> {
     const ROW: Option<&'static Spec> = Some(R::SPEC);
     fn read(reader: &mut Reader<'_>, above: &Key, item: &'static Item) -> Self {
         let list = above.under(item.name);
-        let around = reader.enter(&list);
-        let ids = row_ids(reader.entries.here(), item);
-        let rows = ids.into_iter();
-        let rows = rows.map(|id| R::read_at(reader, list.under(id))).collect();
-        reader.leave(around);
+        let around = reader.entries.enter(&list);
+        let rows = row_ids(reader.entries.here(), item).into_iter();
+        let rows = rows.map(|(id, own)| {
+            let at = list.under(id);
+            let list = reader.entries.enter_own(&at, own);
+            let row = R::read_at(reader, at);
+            reader.entries.leave(list);
+            row
+        });
+        let rows = rows.collect();
+        reader.entries.leave(around);
         rows
     }
 }
@@ -389,7 +381,7 @@ impl<R: Preset> Part for WithPresets<R> {
 pub trait Row: Sized {
     /// What it holds.
     const SPEC: &'static Spec;
-    /// Reads it where it stands.
+    /// Reads it where it stands, whose entries the reader has gone into.
     fn read_at(reader: &mut Reader<'_>, at: Key) -> Self;
 }
 
@@ -409,8 +401,11 @@ pub trait Sheet: Row {
             defaults: book.defaults_version(),
             currency,
             errors: Vec::new(),
+            tool: None,
         };
-        let sheet = Self::read_at(&mut reader, Key::from(Self::NAME));
+        let at = Key::from(Self::NAME);
+        reader.entries.enter(&at);
+        let sheet = Self::read_at(&mut reader, at);
         Read {
             sheet: Rc::new(sheet),
             errors: reader.errors,

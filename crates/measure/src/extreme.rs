@@ -5,7 +5,7 @@ use std::rc::Rc;
 
 use crate::Quantity;
 use crate::dimension::Dimension;
-use crate::node::{Node, Op};
+use crate::node::{Limits, Node, Op};
 use crate::sweep::Spread;
 
 impl<D: Dimension> Quantity<D> {
@@ -42,7 +42,7 @@ impl<D: Dimension> Quantity<D> {
 
     fn extreme_of(
         limits: &[(&'static str, Self)],
-        op: fn(Rc<[&'static str]>, usize) -> Op,
+        op: fn(Rc<Limits>) -> Op,
         wins: fn(f64, f64) -> bool,
     ) -> Self {
         assert!(!limits.is_empty(), "the extreme of nothing");
@@ -54,12 +54,15 @@ impl<D: Dimension> Quantity<D> {
                 best
             }
         });
-        let names = limits.iter().map(|(name, _)| *name).collect();
+        let named = Limits {
+            names: limits.iter().map(|(name, _)| *name).collect(),
+            governing,
+        };
         let args = limits
             .iter()
             .map(|(_, limit)| Rc::clone(&limit.node))
             .collect::<Vec<_>>();
-        Self::from_op(limits[governing].1.value(), op(names, governing), args)
+        Self::from_op(limits[governing].1.value(), op(named.into()), args)
     }
 
     /// The name of the limit that governs, where this is a [`least_of`](Self::least_of) or its twin.
@@ -77,16 +80,17 @@ impl<D: Dimension> Quantity<D> {
 
 pub(crate) fn governing(node: &Node) -> Option<&'static str> {
     match &node.renamed().op {
-        Op::Least(names, i) | Op::Greatest(names, i) => Some(names[*i]),
+        Op::Least(limits) | Op::Greatest(limits) => Some(limits.names[limits.governing]),
         _ => None,
     }
 }
 
 pub(crate) fn contested(node: &Node) -> bool {
     let node = node.renamed();
-    let (Op::Least(_, governing) | Op::Greatest(_, governing)) = node.op else {
+    let (Op::Least(limits) | Op::Greatest(limits)) = &node.op else {
         return false;
     };
+    let governing = limits.governing;
     node.args
         .iter()
         .enumerate()

@@ -27,7 +27,7 @@ pub(crate) enum Args {
     None,
     One([Rc<Node>; 1]),
     Two([Rc<Node>; 2]),
-    Many(Rc<Vec<Rc<Node>>>),
+    Many(Rc<[Rc<Node>]>),
 }
 
 impl std::ops::Deref for Args {
@@ -62,14 +62,15 @@ impl From<[Rc<Node>; 2]> for Args {
 
 impl From<Vec<Rc<Node>>> for Args {
     fn from(many: Vec<Rc<Node>>) -> Self {
-        Self::Many(Rc::new(many))
+        Self::Many(many.into())
     }
 }
 
 /// What a step does with its arguments.
 #[derive(Clone)]
 pub(crate) enum Op {
-    Entry(Leaf),
+    /// In a room of its own: few steps are entries, and the others need not be as large.
+    Entry(Box<Leaf>),
     Constant,
     Unknown,
     Same,
@@ -77,17 +78,28 @@ pub(crate) enum Op {
     Difference,
     Product,
     Quotient,
+    /// A pure number times its argument.
+    Times(f64),
+    /// Its argument by a pure number.
+    Over(f64),
     Negative,
     Power(f64),
     Apply(Function),
-    /// The least or the greatest of its arguments; the index says which governs.
-    Least(Rc<[&'static str]>, usize),
-    Greatest(Rc<[&'static str]>, usize),
-    Table(Rc<TableOf>, usize),
+    /// The least or the greatest of its arguments.
+    Least(Rc<Limits>),
+    Greatest(Rc<Limits>),
+    /// One of the outputs.
+    Table(Rc<TableOf>, u32),
     /// The unknown that makes its first argument (the remainder) zero; the slope is the remainder's by the unknown.
     Solved {
         slope: f64,
     },
+}
+
+/// The names of limits, and which of them governs.
+pub(crate) struct Limits {
+    pub names: Vec<&'static str>,
+    pub governing: usize,
 }
 
 /// An entry of the user: its key and how far off it can be.
@@ -99,53 +111,67 @@ pub(crate) struct Leaf {
     pub stated: Stated,
 }
 
-pub(crate) type Outputs = dyn Fn(&[f64]) -> Vec<f64>;
+/// Adds the outputs for these inputs to a list.
+pub(crate) type Outputs = dyn Fn(&[f64], &mut Vec<f64>);
 
 /// A look-up, integration or solution taken as one step, with slopes that are known, or by central differences when they are asked for.
 pub(crate) struct TableOf {
     pub name: &'static str,
-    pub inputs: Vec<f64>,
-    /// Inputs that nothing can be off in, by their places: nobody asks for a slope by them.
-    pub constant: Vec<bool>,
     pub outputs: Vec<f64>,
     /// None where the slopes are known.
     pub of: Option<Box<Outputs>>,
-    pub slopes: OnceCell<Vec<Vec<f64>>>,
+    /// Of every output by the first input, of every output by the second, and so on.
+    pub slopes: OnceCell<Vec<f64>>,
 }
 
 impl TableOf {
-    /// Slopes of every output (inner index) by every input (outer index).
-    pub fn slopes(&self) -> &Vec<Vec<f64>> {
-        self.slopes
-            .get_or_init(|| (0..self.inputs.len()).map(|i| self.slope(i)).collect())
-    }
-
-    /// Central difference; where one side has no answer, the difference to the other side.
-    fn slope(&self, input: usize) -> Vec<f64> {
-        let Some(of) = self.of.as_ref().filter(|_| !self.constant[input]) else {
-            return vec![0.0; self.outputs.len()];
-        };
-        let x = self.inputs[input];
-        // The cube root of the machine's accuracy balances rounding against curvature (any text on numerical differentiation).
-        let step = f64::EPSILON.cbrt() * if x == 0.0 { 1.0 } else { x.abs() };
-        let at = |x: f64| {
-            let mut inputs = self.inputs.clone();
-            inputs[input] = x;
-            of(&inputs)
-        };
-        let (above, below) = (at(x + step), at(x - step));
-        (0..self.outputs.len())
-            .map(|o| {
-                let (up, down) = (above.get(o).copied(), below.get(o).copied());
-                let here = self.outputs[o];
-                match (up.filter(|v| v.is_finite()), down.filter(|v| v.is_finite())) {
-                    (Some(up), Some(down)) => (up - down) / (2.0 * step),
-                    (Some(up), None) => (up - here) / step,
-                    (None, Some(down)) => (here - down) / step,
-                    (None, None) => 0.0,
+    /// Slopes of every output by every input.
+    fn slopes(&self, args: &[Rc<Node>]) -> &[f64] {
+        self.slopes.get_or_init(|| {
+            let mut inputs: Vec<f64> = args.iter().map(|arg| arg.value).collect();
+            let mut slopes = vec![0.0; args.len() * self.outputs.len()];
+            let (mut above, mut below) = (Vec::new(), Vec::new());
+            if let Some(of) = &self.of {
+                for (i, arg) in args.iter().enumerate() {
+                    // Nobody asks for a slope by what nothing can be off in.
+                    if matches!(arg.op, Op::Constant) {
+                        continue;
+                    }
+                    // The cube root of the machine's accuracy balances rounding against curvature (any text on numerical differentiation).
+                    let size = if arg.value == 0.0 {
+                        1.0
+                    } else {
+                        arg.value.abs()
+                    };
+                    let step = f64::EPSILON.cbrt() * size;
+                    for (sides, x) in [
+                        (&mut above, arg.value + step),
+                        (&mut below, arg.value - step),
+                    ] {
+                        sides.clear();
+                        inputs[i] = x;
+                        of(&inputs, sides);
+                    }
+                    inputs[i] = arg.value;
+                    let slopes = slopes.iter_mut().skip(i * self.outputs.len());
+                    for (o, (slope, here)) in slopes.zip(&self.outputs).enumerate() {
+                        *slope = between((below.get(o), above.get(o)), *here, step);
+                    }
                 }
-            })
-            .collect()
+            }
+            slopes
+        })
+    }
+}
+
+/// Central difference; where one side has no answer, the difference to the other side.
+fn between(sides: (Option<&f64>, Option<&f64>), here: f64, step: f64) -> f64 {
+    let there = |side: Option<&f64>| side.copied().filter(|value| value.is_finite());
+    match (there(sides.0), there(sides.1)) {
+        (Some(down), Some(up)) => (up - down) / (2.0 * step),
+        (None, Some(up)) => (up - here) / step,
+        (Some(down), None) => (here - down) / step,
+        (None, None) => 0.0,
     }
 }
 
@@ -162,7 +188,7 @@ const DEEPEST: u32 = 64;
 /// Takes long chains apart piece by piece: dropping them by recursion alone would exhaust the stack.
 impl Drop for Node {
     fn drop(&mut self) {
-        if self.args.is_empty() {
+        if self.args.iter().all(|arg| Rc::strong_count(arg) > 1) {
             return;
         }
         let args = core::mem::take(&mut self.args);
@@ -221,13 +247,16 @@ impl Node {
                 visit(0, 1.0 / arg(1));
                 visit(1, -self.value / arg(1));
             }
+            Op::Times(number) => visit(0, *number),
+            Op::Over(number) => visit(0, 1.0 / number),
             Op::Negative => visit(0, -1.0),
             Op::Power(n) => visit(0, n * arg(0).powf(n - 1.0)),
             Op::Apply(function) => visit(0, function.slope(arg(0))),
-            Op::Least(_, governing) | Op::Greatest(_, governing) => visit(*governing, 1.0),
+            Op::Least(limits) | Op::Greatest(limits) => visit(limits.governing, 1.0),
             Op::Table(table, output) => {
-                for (i, slopes) in table.slopes().iter().enumerate() {
-                    visit(i, slopes[*output]);
+                let slopes = table.slopes(&self.args);
+                for i in 0..self.args.len() {
+                    visit(i, slopes[i * table.outputs.len() + *output as usize]);
                 }
             }
             Op::Solved { slope } => visit(0, -1.0 / slope),

@@ -6,6 +6,7 @@ use std::rc::Rc;
 use crate::Quantity;
 use crate::dimension::{Dimension, NoDim, Over, Times};
 use crate::node::{Node, Op};
+use crate::quantity::one;
 use crate::unit::Powers;
 
 /// A step of two arguments.
@@ -69,15 +70,13 @@ impl<D: Dimension> Neg for Quantity<D> {
 
 /// Numbers times quantities keep the dimension, and need no proof of it.
 fn scaled<D: Dimension>(number: f64, quantity: &Quantity<D>) -> Quantity<D> {
-    let factor = Quantity::<NoDim>::exact(number);
     let value = number * quantity.value();
-    two(value, Op::Product, &factor.node, &quantity.node)
+    Quantity::of_shared(one(&quantity.node, value, Op::Times(number), D::POWERS))
 }
 
 fn divided<D: Dimension>(quantity: &Quantity<D>, number: f64) -> Quantity<D> {
-    let divisor = Quantity::<NoDim>::exact(number);
     let value = quantity.value() / number;
-    two(value, Op::Quotient, &quantity.node, &divisor.node)
+    Quantity::of_shared(one(&quantity.node, value, Op::Over(number), D::POWERS))
 }
 
 macro_rules! with_numbers {

@@ -99,7 +99,7 @@ impl<D: Dimension> Quantity<D> {
             minus: reading.minus,
             stated: reading.stated,
         };
-        let mut node = Node::new(reading.value, Op::Entry(leaf), [], D::POWERS);
+        let mut node = Node::new(reading.value, Op::Entry(leaf.into()), [], D::POWERS);
         node.symbol = Some(symbol);
         node.kind = Some(kind);
         Self::from_node(node)
@@ -230,7 +230,7 @@ impl<D: Dimension> Quantity<D> {
         inputs: &[&dyn Traced],
         of: impl Fn(&[f64]) -> f64 + 'static,
     ) -> Self {
-        Table::new(name, inputs, move |x| vec![of(x)]).output(0)
+        Table::boxed(name, inputs, Box::new(move |x, out| out.push(of(x)))).output(0)
     }
 
     /// How this stands to a limit, given the ± of the difference of the two.
@@ -243,6 +243,12 @@ impl<D: Dimension> Quantity<D> {
     #[must_use]
     pub fn steps_up(&self, step: &Self) -> Steps {
         steps_up(&self.node, step.value())
+    }
+
+    /// How many whole steps hold this quantity, for those who do not ask whether its ± reaches over into another count.
+    #[must_use]
+    pub fn count_of(&self, step: &Self) -> f64 {
+        whole_steps(self.value(), step.value())
     }
 
     /// The same quantity, or an error where it is no finite number.
@@ -342,7 +348,7 @@ fn changed(mut shared: Rc<Node>, change: &Change) -> Rc<Node> {
 
 /// A step of one argument.
 #[cfg_attr(target_arch = "wasm32", inline(never))]
-fn one(argument: &Rc<Node>, value: f64, op: Op, powers: Powers) -> Rc<Node> {
+pub(crate) fn one(argument: &Rc<Node>, value: f64, op: Op, powers: Powers) -> Rc<Node> {
     Node::made(value, op, [Rc::clone(argument)].into(), powers)
 }
 
@@ -365,10 +371,14 @@ fn standing(difference: &Rc<Node>) -> Standing {
     }
 }
 
+fn whole_steps(value: f64, step: f64) -> f64 {
+    (value / step - 1e-9).ceil().max(0.0)
+}
+
 #[cfg_attr(target_arch = "wasm32", inline(never))]
 fn steps_up(node: &Rc<Node>, step: f64) -> Steps {
     let spread = Spread::of(node);
-    let whole = |x: f64| (x / step - 1e-9).ceil().max(0.0);
+    let whole = |x: f64| whole_steps(x, step);
     Steps {
         count: whole(node.value),
         fewest: whole(node.value - spread.minus),

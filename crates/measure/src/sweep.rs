@@ -25,6 +25,18 @@ pub struct Contribution {
 }
 
 impl Contribution {
+    fn of(leaf: &Leaf, node: &Node, slope: f64) -> Self {
+        Self {
+            key: Rc::clone(&leaf.key),
+            symbol: node.symbol.unwrap_or_default(),
+            value: node.value,
+            plus: leaf.plus,
+            minus: leaf.minus,
+            stated: leaf.stated,
+            slope,
+        }
+    }
+
     /// Parts in the result's upper and lower ±.
     fn reach(&self) -> (f64, f64) {
         let (up, down) = if self.slope >= 0.0 {
@@ -68,12 +80,18 @@ impl Spread {
     /// First-order propagation (JCGM 100:2008, 5.1.2, with correlation through shared entries):
     /// a reverse sweep over the steps, each weighed once.
     pub(crate) fn of(result: &Rc<Node>) -> Self {
-        let mut contributions: Vec<Contribution> = Vec::new();
-        for_each_slope(result, &mut |node, slope| {
-            if let Op::Entry(leaf) = &node.op {
-                record(&mut contributions, leaf, node, slope);
-            }
-        });
+        let mut contributions: Vec<Contribution> = Vec::with_capacity(16);
+        let renamed = result.renamed();
+        if let Op::Entry(leaf) = &renamed.op {
+            contributions.push(Contribution::of(leaf, renamed, 1.0));
+        } else if !result.args.is_empty() {
+            let mut met = [0; 8];
+            for_each_slope(result, &mut |node, slope| {
+                if let Op::Entry(leaf) = &node.op {
+                    record(&mut contributions, &mut met, leaf, node, slope);
+                }
+            });
+        }
         let (plus, minus) = contributions
             .iter()
             .map(Contribution::reach)
@@ -120,23 +138,29 @@ pub(crate) fn slope_by(result: &Rc<Node>, step: &Rc<Node>) -> f64 {
     found
 }
 
-fn record(contributions: &mut Vec<Contribution>, leaf: &Leaf, node: &Node, slope: f64) {
-    if let Some(known) = contributions
-        .iter_mut()
-        .find(|c| c.same_as(leaf, node.value))
+/// Adds an entry's part to what is known. `met` has a mark for every value that was met, so that few are looked for in vain.
+fn record(
+    contributions: &mut Vec<Contribution>,
+    met: &mut [u64; 8],
+    leaf: &Leaf,
+    node: &Node,
+    slope: f64,
+) {
+    let spread = node.value.to_bits().wrapping_mul(0x9E37_79B9_7F4A_7C15);
+    let (word, mark) = (
+        &mut met[(spread >> 61) as usize],
+        1u64 << (spread >> 55 & 63),
+    );
+    if *word & mark != 0
+        && let Some(known) = contributions
+            .iter_mut()
+            .find(|c| c.same_as(leaf, node.value))
     {
         known.slope += slope;
         return;
     }
-    contributions.push(Contribution {
-        key: Rc::clone(&leaf.key),
-        symbol: node.symbol.unwrap_or_default(),
-        value: node.value,
-        plus: leaf.plus,
-        minus: leaf.minus,
-        stated: leaf.stated,
-        slope,
-    });
+    *word |= mark;
+    contributions.push(Contribution::of(leaf, node, slope));
 }
 
 /// Every step that a result rests on, arguments before users, and where the arguments of each stand among them. Constants change
@@ -159,7 +183,8 @@ fn order(result: &Rc<Node>) -> Order<'_> {
     let mut steps: Vec<&Rc<Node>> = Vec::with_capacity(48);
     let mut places: Vec<u32> = Vec::with_capacity(64);
     // A stack of our own, with how many arguments are still to be seen: a long chain of sums must not exhaust the machine's.
-    let mut stack = vec![(result, result.args.len())];
+    let mut stack = Vec::with_capacity(32);
+    stack.push((result, result.args.len()));
     while let Some((node, left)) = stack.last_mut() {
         let node: &Rc<Node> = node;
         if *left == 0 {
@@ -171,7 +196,14 @@ fn order(result: &Rc<Node>) -> Order<'_> {
         }
         *left -= 1;
         let arg = &node.args[*left];
-        if arg.mark.get() == 0 && !matches!(arg.op, Op::Constant) {
+        if arg.mark.get() != 0 || matches!(arg.op, Op::Constant) {
+            continue;
+        }
+        if arg.args.is_empty() {
+            // An entry waits for nothing.
+            steps.push(arg);
+            arg.mark.set(steps.len() as u32);
+        } else {
             arg.mark.set(WAITING);
             stack.push((arg, arg.args.len()));
         }

@@ -1,5 +1,6 @@
 //! Look-ups, integrations and solutions as one named step of the working.
 
+use core::cell::OnceCell;
 use std::rc::Rc;
 
 use crate::dimension::Dimension;
@@ -22,51 +23,44 @@ impl Table {
         inputs: &[&dyn Traced],
         of: impl Fn(&[f64]) -> Vec<f64> + 'static,
     ) -> Self {
-        Self::boxed(name, inputs, Box::new(of))
+        Self::boxed(name, inputs, Box::new(move |x, out| out.extend(of(x))))
     }
 
     #[cfg_attr(target_arch = "wasm32", inline(never))]
-    fn boxed(name: &'static str, inputs: &[&dyn Traced], of: Box<Outputs>) -> Self {
-        let mut table = Self::of(name, inputs);
-        table.outputs = of(&table.inputs);
-        table.of = Some(of);
-        Self::shared(table, inputs)
+    pub(crate) fn boxed(name: &'static str, inputs: &[&dyn Traced], of: Box<Outputs>) -> Self {
+        let args: Rc<[_]> = inputs.iter().map(|input| input.step().0).collect();
+        let values: Vec<f64> = args.iter().map(|arg| arg.value).collect();
+        let mut outputs = Vec::new();
+        of(&values, &mut outputs);
+        let table = TableOf {
+            name,
+            outputs,
+            of: Some(of),
+            slopes: OnceCell::new(),
+        };
+        Self {
+            of: Rc::new(table),
+            args: Args::Many(args),
+        }
     }
 
-    /// One named step whose results and slopes the caller has found: of every result (inner) by every input (outer).
+    /// One named step whose results and slopes the caller has found: of every result by the first input, then by the second, and so on.
     #[must_use]
     pub fn known(
         name: &'static str,
         inputs: &[&dyn Traced],
         outputs: Vec<f64>,
-        slopes: Vec<Vec<f64>>,
+        slopes: Vec<f64>,
     ) -> Self {
-        let mut table = Self::of(name, inputs);
-        table.outputs = outputs;
-        table.slopes = slopes.into();
-        Self::shared(table, inputs)
-    }
-
-    fn of(name: &'static str, inputs: &[&dyn Traced]) -> TableOf {
-        let args = inputs.iter().map(|input| input.step().0);
-        let (inputs, constant) = args
-            .map(|arg| (arg.value, matches!(arg.op, Op::Constant)))
-            .unzip();
-        TableOf {
+        let table = TableOf {
             name,
-            inputs,
-            constant,
-            outputs: Vec::new(),
+            outputs,
             of: None,
-            slopes: core::cell::OnceCell::new(),
-        }
-    }
-
-    fn shared(table: TableOf, inputs: &[&dyn Traced]) -> Self {
-        let args: Vec<_> = inputs.iter().map(|input| input.step().0).collect();
+            slopes: OnceCell::from(slopes),
+        };
         Self {
             of: Rc::new(table),
-            args: args.into(),
+            args: Args::Many(inputs.iter().map(|input| input.step().0).collect()),
         }
     }
 
@@ -92,7 +86,7 @@ impl Table {
     fn step(&self, index: usize, powers: Powers) -> Rc<Node> {
         match self.of.outputs.get(index) {
             Some(value) => {
-                let op = Op::Table(Rc::clone(&self.of), index);
+                let op = Op::Table(Rc::clone(&self.of), index as u32);
                 Node::made(*value, op, self.args.clone(), powers)
             }
             None => Node::made(f64::NAN, Op::Constant, Args::None, powers),

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use crate::node::{Node, Op};
+use crate::node::{Limits, Node, Op};
 use crate::sweep::steps_in_order;
 use crate::unit::Powers;
 use crate::{Function, Kind, Source};
@@ -175,7 +175,7 @@ fn formula(node: &Node) -> Expr {
             .map(|arg| argument(arg))
             .collect::<Vec<_>>()
     };
-    let named = |names: &Rc<[&'static str]>| names.iter().copied().zip(args()).collect::<Vec<_>>();
+    let named = |limits: &Limits| limits.names.iter().copied().zip(args()).collect::<Vec<_>>();
     match &node.op {
         Op::Entry(_) | Op::Constant | Op::Unknown => term(node),
         Op::Same => argument(&node.args[0]),
@@ -183,11 +183,13 @@ fn formula(node: &Node) -> Expr {
         Op::Difference => Expr::Difference(arg(0), arg(1)),
         Op::Product => Expr::Product(arg(0), arg(1)),
         Op::Quotient => Expr::Quotient(arg(0), arg(1)),
+        Op::Times(number) => Expr::Product(Box::new(Expr::Number(*number)), arg(0)),
+        Op::Over(number) => Expr::Quotient(arg(0), Box::new(Expr::Number(*number))),
         Op::Negative => Expr::Negative(arg(0)),
         Op::Power(power) => Expr::Power(arg(0), *power),
         Op::Apply(function) => Expr::Apply(*function, arg(0)),
-        Op::Least(names, governing) => Expr::Least(named(names), *governing),
-        Op::Greatest(names, governing) => Expr::Greatest(named(names), *governing),
+        Op::Least(limits) => Expr::Least(named(limits), limits.governing),
+        Op::Greatest(limits) => Expr::Greatest(named(limits), limits.governing),
         Op::Table(table, _) => Expr::Table(table.name, args()),
         Op::Solved { .. } => Expr::Solved(arg(0)),
     }

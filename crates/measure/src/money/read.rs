@@ -167,9 +167,16 @@ fn is_minus(c: char) -> bool {
     matches!(c, '-' | '\u{2212}' | '\u{2013}')
 }
 
+fn is_mark(c: char) -> bool {
+    matches!(c, '.' | ',')
+}
+
 fn is_figure(c: char) -> bool {
     c.is_ascii_digit() || matches!(c, '.' | ',' | '\'' | '\u{2019}')
 }
+
+/// Up to so many digits fit a whole number of the machine.
+const PLAIN: usize = 18;
 
 impl Cut {
     fn of(text: &str) -> Result<Self, Fault> {
@@ -177,7 +184,7 @@ impl Cut {
         let mut cut = Self {
             negative: false,
             word: None,
-            figures: Vec::new(),
+            figures: Vec::with_capacity(chars.len()),
         };
         let mut signed = false;
         let mut at = 0;
@@ -272,31 +279,30 @@ impl Cut {
         }
     }
 
-    fn marks(&self) -> Vec<char> {
-        self.figures
-            .iter()
-            .map(|(_, c)| *c)
-            .filter(|c| matches!(c, '.' | ','))
-            .collect()
+    fn marks(&self) -> impl DoubleEndedIterator<Item = char> + '_ {
+        let all = self.figures.iter().map(|(_, c)| *c);
+        all.filter(|c| is_mark(*c))
     }
 
     /// One point or comma before exactly three digits, with one to three before it: thousands or decimals?
     fn is_doubtful(&self) -> bool {
-        if self.marks().len() != 1 || self.figures.iter().any(|(_, c)| is_thousands_only(*c)) {
+        if self.marks().count() != 1 || self.figures.iter().any(|(_, c)| is_thousands_only(*c)) {
             return false;
         }
-        let text: String = self.figures.iter().map(|(_, c)| *c).collect();
-        text.split_once(['.', ',']).is_some_and(|(before, after)| {
-            after.len() == 3 && (1..=3).contains(&before.len()) && !before.starts_with('0')
-        })
+        let before = self
+            .figures
+            .iter()
+            .take_while(|(_, c)| !is_mark(*c))
+            .count();
+        let after = self.figures.len() - before - 1;
+        after == 3 && (1..=3).contains(&before) && self.figures[0].1 != '0'
     }
 
     /// The decimal mark where there is no doubt: the last of two kinds, or the only one that stands once.
     fn plain_mark(&self) -> Option<char> {
-        let marks = self.marks();
-        let last = *marks.last()?;
-        let same = marks.iter().filter(|c| **c == last).count();
-        if same == 1 || same < marks.len() {
+        let last = self.marks().next_back()?;
+        let same = self.marks().filter(|c| *c == last).count();
+        if same == 1 || same < self.marks().count() {
             Some(last)
         } else {
             None
@@ -331,6 +337,11 @@ impl Cut {
         }
         // The decimals typed are kept as far as the field goes: 12.50 stays 12.50.
         let kept = &decimals[..decimals.len().min(places as usize)];
+        let digits = || whole.bytes().chain(kept.bytes());
+        if !self.negative && digits().count() <= PLAIN {
+            let value = digits().fold(0, |value, digit| value * 10 + i64::from(digit - b'0'));
+            return Ok(Decimal::new(value, kept.len() as u32));
+        }
         let sign = if self.negative { "-" } else { "" };
         Decimal::from_str(&format!("{sign}0{whole}.{kept}0"))
             .map(|value| value.trunc_with_scale(u32::try_from(kept.len()).unwrap_or(0)))

@@ -65,7 +65,7 @@ pub struct MoneyLine {
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct MoneyWorking {
     /// The lines.
-    pub lines: Vec<MoneyLine>,
+    pub lines: Vec<Rc<MoneyLine>>,
 }
 
 impl MoneyExpr {
@@ -192,11 +192,11 @@ impl MoneyWorking {
         formula: MoneyExpr,
     ) -> Result<Decimal, MoneyError> {
         let value = formula.value()?;
-        self.lines.push(MoneyLine {
+        self.lines.push(Rc::new(MoneyLine {
             symbol: symbol.into(),
             formula,
             value,
-        });
+        }));
         Ok(value)
     }
 }

@@ -5,6 +5,7 @@
 /// The character as the reader understands it.
 pub(super) fn plain(c: char) -> char {
     match c {
+        ' '..='_' | 'a'..='~' => c,
         c if c.is_whitespace() => ' ',
         '\u{200B}'..='\u{200F}' | '\u{2060}' | '\u{FEFF}' => ' ',
         '\u{2010}'..='\u{2015}' | '\u{2212}' | '\u{FE63}' => '-',

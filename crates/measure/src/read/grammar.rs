@@ -30,7 +30,7 @@ pub(super) struct Term {
 #[derive(Debug, Clone)]
 pub(super) enum Amount {
     /// One value, in one part or several: `412.5 mm`, `12 cwt 2 qr 14 lb`.
-    Parts(Vec<Term>),
+    Parts(Parts),
     /// `18 SWG`.
     Gauge { gauge: Gauge, number: i32 },
     /// `1/7` as a slope.
@@ -41,6 +41,44 @@ pub(super) enum Amount {
         under: Number,
         is_slope: bool,
     },
+}
+
+/// The parts of one value. Most have one, which needs no room of its own.
+#[derive(Debug, Clone)]
+pub(super) enum Parts {
+    One([Term; 1]),
+    Several(Vec<Term>),
+}
+
+impl std::ops::Deref for Parts {
+    type Target = [Term];
+    fn deref(&self) -> &[Term] {
+        match self {
+            Self::One(one) => one,
+            Self::Several(several) => several,
+        }
+    }
+}
+
+impl std::ops::DerefMut for Parts {
+    fn deref_mut(&mut self) -> &mut [Term] {
+        match self {
+            Self::One(one) => one,
+            Self::Several(several) => several,
+        }
+    }
+}
+
+impl Parts {
+    /// The same, with one more.
+    fn and(self, term: Term) -> Self {
+        let mut several = match self {
+            Self::One(one) => one.into(),
+            Self::Several(several) => several,
+        };
+        several.push(term);
+        Self::Several(several)
+    }
 }
 
 #[derive(Debug, Clone)]
@@ -253,10 +291,10 @@ fn parts(
     kind: Kind,
     system: System,
 ) -> Result<Amount, Fault> {
-    let mut parts = vec![Term {
+    let mut parts = Parts::One([Term {
         number: first,
         unit: unit_behind(cursor, kind, system),
-    }];
+    }]);
     while let Some(above) = parts.last().and_then(|part| part.unit.clone()) {
         let back = cursor.at;
         cursor.skip_gap();
@@ -285,7 +323,7 @@ fn parts(
                 }
             }
         };
-        parts.push(Term {
+        parts = parts.and(Term {
             number,
             unit: Some(unit),
         });
@@ -351,6 +389,9 @@ fn gauge(cursor: &mut Cursor<'_>) -> Result<Option<Amount>, Fault> {
 /// The series a gauge word means. `gauge` alone is said of both and is refused.
 fn gauge_name(cursor: &mut Cursor<'_>) -> Result<Option<Gauge>, Fault> {
     let start = cursor.at;
+    if !matches!(cursor.peek(), Some('s' | 'S' | 'm' | 'M' | 'g' | 'G')) {
+        return Ok(None);
+    }
     if cursor.take_word("swg") || cursor.take_word("s.w.g.") {
         return Ok(Some(Gauge::StandardWire));
     }

@@ -106,7 +106,8 @@ pub fn read(text: &str, ask: &Ask) -> Result<Reading, EntryError> {
 
 fn understood(text: &str, ask: &Ask) -> Result<Reading, Fault> {
     if let Some(number) = number::plain(text) {
-        return read_as(&Entry::of(number), ask);
+        let mark = ask.mark.or(number.reveals).unwrap_or(ask.usual);
+        return reckon::reading(&Entry::of(number), ask, mark);
     }
     let mut chars = Vec::with_capacity(text.len().min(LONGEST + 1));
     chars.extend(text.chars().take(LONGEST + 1).map(characters::plain));
@@ -168,7 +169,7 @@ impl Entry {
         let at = number.at.clone();
         Self {
             negative: false,
-            amount: Amount::Parts(vec![grammar::Term { number, unit: None }]),
+            amount: Amount::Parts(grammar::Parts::One([grammar::Term { number, unit: None }])),
             tolerance: Tolerance::Blank,
             at,
         }

@@ -38,18 +38,26 @@ fn units_of(kind: Kind) -> impl Iterator<Item = &'static Unit> {
 
 /// Takes the longest name of a unit that stands here; the place stays where there is none.
 pub(super) fn unit_here(cursor: &mut Cursor<'_>, kind: Kind, system: System) -> Option<Named> {
-    let (end, spelling) = longest(cursor, |spelling| {
-        units_of(kind).any(|unit| is_called(unit, spelling))
+    let mut found = None;
+    let end = longest(cursor, &mut |spelling| {
+        let mut named = units_of(kind).filter(|unit| is_called(unit, spelling));
+        let first = named.next();
+        found = first.map(|first| match named.next() {
+            None => (first, None, false),
+            Some(next) => {
+                let all: Vec<_> = [first, next].into_iter().chain(named).collect();
+                let (unit, other) = meant(&all, system);
+                (unit, other, true)
+            }
+        });
+        found.is_some()
     })?;
+    let (unit, other, is_shared) = found?;
     let at = cursor.at..end;
     cursor.at = end;
-    let named: Vec<_> = units_of(kind)
-        .filter(|unit| is_called(unit, &spelling))
-        .collect();
-    let (unit, other) = meant(&named, system)?;
     Some(Named {
         unit,
-        is_shared: named.len() > 1,
+        is_shared,
         other,
         at,
     })
@@ -59,21 +67,22 @@ fn is_called(unit: &Unit, spelling: &str) -> bool {
     !spelling.is_empty() && unit.names.contains(&spelling)
 }
 
-/// The end and the spelling of the longest run of characters from here that `is_known` accepts.
-fn longest(cursor: &Cursor<'_>, is_known: impl Fn(&str) -> bool) -> Option<(usize, String)> {
+/// The end of the longest run of characters from here whose spelling `is_known` accepts.
+fn longest(cursor: &Cursor<'_>, is_known: &mut dyn FnMut(&str) -> bool) -> Option<usize> {
     let (start, end) = (cursor.at, run(cursor));
     if end == start {
         return None;
     }
     let mut spelling = String::with_capacity(LONGEST);
-    (start + 1..=end).rev().find_map(|end| {
+    (start + 1..=end).rev().find(|end| {
+        let end = *end;
         let (last, next) = (cursor.chars[end - 1], cursor.chars.get(end));
         let cuts_word = last.is_alphabetic()
             && next.is_some_and(|c| c.is_alphabetic() || matches!(c, '²' | '³' | '⁴'));
         let cuts_number = last.is_ascii_digit() && next.is_some_and(char::is_ascii_digit);
         let loose_end = matches!(last, ' ' | '-' | '*' | '/');
         if cuts_word || cuts_number || loose_end {
-            return None;
+            return false;
         }
         // `per` is spoken between words: the space before it belongs to it, also where the name begins with it.
         let from = if start > 0 && cursor.chars[start - 1] == ' ' {
@@ -82,7 +91,7 @@ fn longest(cursor: &Cursor<'_>, is_known: impl Fn(&str) -> bool) -> Option<(usiz
             start
         };
         spell(&mut spelling, &cursor.chars[from..end]);
-        is_known(&spelling).then(|| (end, spelling.clone()))
+        is_known(&spelling)
     })
 }
 
@@ -111,37 +120,29 @@ fn run(cursor: &Cursor<'_>) -> usize {
 }
 
 /// Of units that share a name, the one that the book's system means; and the other one where the system is neither.
-fn meant(
-    named: &[&'static Unit],
-    system: System,
-) -> Option<(&'static Unit, Option<&'static Unit>)> {
+fn meant(named: &[&'static Unit], system: System) -> (&'static Unit, Option<&'static Unit>) {
     let of = |wanted: System| {
         named
             .iter()
             .copied()
             .find(|unit| unit.system == Some(wanted))
     };
-    if let [only] = named {
-        return Some((only, None));
-    }
     match (of(system), of(System::Imperial), of(System::UnitedStates)) {
-        (Some(own), _, _) => Some((own, None)),
-        (None, Some(british), american) => Some((british, american)),
-        (None, None, _) => named.first().map(|unit| (*unit, None)),
+        (Some(own), _, _) => (own, None),
+        (None, Some(british), american) => (british, american),
+        (None, None, _) => (named[0], None),
     }
 }
 
 /// What to say of a word that is no unit of this kind: a unit of something else, or no unit at all.
 pub(super) fn not_a_unit(cursor: &Cursor<'_>) -> Fault {
-    let of_any = |spelling: &str| {
-        Kind::all()
-            .flat_map(Kind::units)
-            .copied()
-            .find(|unit| is_called(unit, spelling))
-    };
-    if let Some((end, spelling)) = longest(cursor, |spelling| of_any(spelling).is_some())
-        && let Some(unit) = of_any(&spelling)
-    {
+    let mut found = None;
+    let end = longest(cursor, &mut |spelling| {
+        let mut all = Kind::all().flat_map(Kind::units).copied();
+        found = all.find(|unit| is_called(unit, spelling));
+        found.is_some()
+    });
+    if let (Some(end), Some(unit)) = (end, found) {
         return (cursor.at..end, EntryProblem::WrongUnit(unit));
     }
     let letters = cursor.chars[cursor.at..]

@@ -6,7 +6,7 @@ use super::Ask;
 use super::cursor::Fault;
 use super::error::EntryProblem;
 use super::gauge::GAUGE_SCATTER;
-use super::grammar::{Amount, Entry, Term};
+use super::grammar::{Amount, Entry, Parts, Term};
 use super::name::Named;
 use super::number::Number;
 use super::tolerance::{Bound, Tolerance};
@@ -25,10 +25,13 @@ const SLACK: f64 = 1e-12;
 pub(super) fn reading(entry: &Entry, ask: &Ask, mark: Mark) -> Result<Reading, Fault> {
     let (unit, bare) = unit_of(entry, ask);
     let value = value(entry, ask, mark, unit, false)?;
-    if !value.is_finite()
-        || value.abs() >= BOUNDLESS
-        || entry.numbers().any(|n| n.value(mark) >= BOUNDLESS)
-    {
+    let boundless = |number: &Number| number.value(mark) >= BOUNDLESS;
+    let any_boundless = match (&entry.amount, &entry.tolerance) {
+        // One number alone, as most entries are.
+        (Amount::Parts(Parts::One([only])), Tolerance::Blank) => boundless(&only.number),
+        _ => entry.numbers().any(boundless),
+    };
+    if !value.is_finite() || value.abs() >= BOUNDLESS || any_boundless {
         return Err((entry.at.clone(), EntryProblem::Boundless));
     }
     within_limits(value, entry, ask)?;
@@ -258,7 +261,7 @@ fn is_counted(amount: &Amount) -> bool {
         |number: &Number| number.denominator.is_none() && number.value(Mark::Point).fract() == 0.0;
     match amount {
         Amount::Parts(terms) => {
-            matches!(terms.as_slice(), [only] if only.unit.is_none() && only.number.denominator.is_some())
+            matches!(&**terms, [only] if only.unit.is_none() && only.number.denominator.is_some())
         }
         Amount::Quotient { over, under, .. } => {
             whole(over) && whole(under) && under.value(Mark::Point) > 1.0
@@ -349,7 +352,7 @@ pub(super) fn other_unit(
                     otherwise,
                 );
             }
-            let [only] = parts.as_slice() else {
+            let [only] = &**parts else {
                 return None;
             };
             let (unit, bare) = unit_of(entry, ask);

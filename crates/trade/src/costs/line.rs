@@ -170,7 +170,7 @@ pub struct LineAmounts {
 pub fn line_amounts(line: &LineTerms, terms: &Terms) -> Result<LineAmounts, TradeError> {
     let own = line.unit_price.currency();
     let mut working = MoneyWorking::default();
-    let entry = |field: &str| format!("{}/{field}", line.key);
+    let entry = |field: &str| [&line.key, "/", field].concat();
     let goods = money_line(
         &mut working,
         "goods",
@@ -255,7 +255,7 @@ impl OwnParts {
         working: &mut MoneyWorking,
     ) -> Result<Self, MoneyError> {
         let own = goods.currency();
-        let entry = |field: &str| format!("{}/{field}", line.key);
+        let entry = |field: &str| [&line.key, "/", field].concat();
         let mut charged = goods;
         if !line.carriage.is_zero() {
             let sum = MoneyExpr::Sum(vec![

@@ -28,18 +28,23 @@ pub const USUAL_TEETH: ToothLimits = ToothLimits {
 /// Pure numbers.
 #[must_use]
 pub fn tooth_pairs(wanted: f64, limits: ToothLimits, count: usize) -> Vec<Teeth> {
-    let mut pairs: Vec<Teeth> = (limits.pinion.0..=limits.pinion.1)
-        .flat_map(|pinion| {
-            (limits.crown.0..=limits.crown.1).map(move |crown| Teeth { crown, pinion })
-        })
-        .filter(|pair| pair.meeting().hunting())
-        .collect();
-    let off = |pair: &Teeth| (pair.ratio() - wanted).abs();
-    measure::sort_by(&mut pairs, |a, b| {
-        off(a).total_cmp(&off(b)).then(a.pinion.cmp(&b.pinion))
+    let pairs = (limits.pinion.0..=limits.pinion.1).flat_map(|pinion| {
+        (limits.crown.0..=limits.crown.1).map(move |crown| Teeth { crown, pinion })
     });
-    pairs.truncate(count);
-    pairs
+    let off = |pair: &Teeth| (pair.ratio() - wanted).abs();
+    let mut nearest: Vec<Teeth> = Vec::with_capacity(count + 1);
+    for pair in pairs {
+        let nearer = |known: &Teeth| {
+            let by_ratio = off(known).total_cmp(&off(&pair));
+            by_ratio.then(known.pinion.cmp(&pair.pinion)).is_le()
+        };
+        let place = nearest.partition_point(nearer);
+        if place < count && pair.meeting().hunting() {
+            nearest.insert(place, pair);
+            nearest.truncate(count);
+        }
+    }
+    nearest
 }
 
 /// The least number of pinion teeth that axles of a ratio are usually made with; fewer are weak or undercut.

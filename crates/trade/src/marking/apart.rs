@@ -154,8 +154,20 @@ pub fn land_between(a: &Placed, b: &Placed, least: &Length) -> Land {
     judged(left_between(a, b), least)
 }
 
-/// The land between a shape and a straight edge of the sheet metal: the line through two points, which goes on beyond them. A shape
-/// that reaches beyond the edge has less than nothing left.
+/// The land between a shape and a straight edge of the sheet metal against a minimum.
+///
+/// # Units
+/// Metres.
+///
+/// # Source
+/// As [`left_to_edge`].
+#[must_use]
+pub fn land_to_edge(shape: &Placed, edge: &[Point; 2], metal: &Point, least: &Length) -> Land {
+    judged(left_to_edge(shape, edge, metal), least)
+}
+
+/// The metal left between a shape and a straight edge of the sheet metal: the line through two points, which goes on beyond them. A
+/// shape that reaches beyond the edge has less than nothing left.
 ///
 /// min over the outline of s ((b - a) x (p - a)) / |b - a|, where s is 1 or -1 so that it is more than nothing on the side of `metal`.
 ///
@@ -168,7 +180,7 @@ pub fn land_between(a: &Placed, b: &Placed, least: &Length) -> Land {
 /// # Source
 /// Plane geometry.
 #[must_use]
-pub fn land_to_edge(shape: &Placed, edge: &[Point; 2], metal: &Point, least: &Length) -> Land {
+pub fn left_to_edge(shape: &Placed, edge: &[Point; 2], metal: &Point) -> Length {
     let (mut inputs, split) = (shape.inputs(), shape.inputs().len());
     let ends: [&dyn Traced; 4] = [&edge[0].x, &edge[0].y, &edge[1].x, &edge[1].y];
     inputs.extend(ends);
@@ -176,13 +188,14 @@ pub fn land_to_edge(shape: &Placed, edge: &[Point; 2], metal: &Point, least: &Le
     let left = Length::tabled("least distance to the edge", &inputs, move |numbers| {
         let (shape, edge) = numbers.split_at(split);
         let (dx, dy) = (edge[2] - edge[0], edge[3] - edge[1]);
-        let off = |at: [f64; 2]| (dx * (at[1] - edge[1]) - dy * (at[0] - edge[0])) / dx.hypot(dy);
+        let long = dx.hypot(dy);
+        let off = |at: [f64; 2]| (dx * (at[1] - edge[1]) - dy * (at[0] - edge[0])) / long;
         let side = off(metal).signum();
         let body = Body::of(form, mirrored, shape, CHORD);
         let inward = body.points.iter().map(|at| side * off(*at));
         inward.fold(f64::INFINITY, f64::min) - body.reach
     });
-    judged(left.of_kind(Kind::Length), least)
+    left.of_kind(Kind::Length)
 }
 
 /// The land that is usual between two holes for fastenings: 1.2 of the smaller diameter, which is a pitch of 2.2

@@ -276,7 +276,7 @@ fn settled(guess: [f64; 2], rows: &[Row], weights: &[f64]) -> Option<[f64; 2]> {
 
 /// The place after one more step of Newton's with the whole second derivative, and its slopes by every number of the readings, in
 /// their order: those that keep the slope of the squares at nothing (the theorem on implicit functions).
-fn beside(at: [f64; 2], rows: &[Row], weights: &[f64], sign: f64) -> ([f64; 2], Vec<Vec<f64>>) {
+fn beside(at: [f64; 2], rows: &[Row], weights: &[f64], sign: f64) -> ([f64; 2], Vec<f64>) {
     let (mut whole, mut steep) = ([0.0; 3], [0.0; 2]);
     let bent = |row: &Row, weight: f64| {
         let ([ux, uy], remainder) = row.equation(&at);
@@ -313,13 +313,13 @@ fn beside(at: [f64; 2], rows: &[Row], weights: &[f64], sign: f64) -> ([f64; 2], 
     for (row, (up, _, [xx, xy, yy])) in rows {
         let own = match row {
             Row::From(..) => {
-                slopes.extend([[xx, xy], [xy, yy]].map(|of| solved(of).to_vec()));
+                slopes.extend([[xx, xy], [xy, yy]].into_iter().flat_map(solved));
                 1.0
             }
             Row::Along(_) => 1.0,
             Row::Across(_) => sign,
         };
-        slopes.push(solved(up.map(|of| own * of)).to_vec());
+        slopes.extend(solved(up.map(|of| own * of)));
     }
     let by = solved(steep);
     ([at[0] - by[0], at[1] - by[1]], slopes)

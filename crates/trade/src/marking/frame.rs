@@ -242,7 +242,7 @@ fn slopes<const N: usize>(
     pairs: &[(usize, usize)],
     weights: &[f64],
     lengths: &[f64],
-) -> Option<Vec<Vec<f64>>> {
+) -> Option<Vec<f64>> {
     let at = points(x);
     let mut whole = [[0.0; N]; N];
     let mut steep = Vec::new();
@@ -256,8 +256,11 @@ fn slopes<const N: usize>(
         }
         steep.push(along.map(|slope| weight * slope));
     }
-    let solved = steep.into_iter().map(|steep| solve(whole, steep));
-    solved.map(|slopes| slopes.map(Vec::from)).collect()
+    let mut slopes = Vec::with_capacity(N * steep.len());
+    for steep in steep {
+        slopes.extend(solve(whole, steep)?);
+    }
+    Some(slopes)
 }
 
 /// One datum after another, the others held, a few hundred times: slow, plain, and sure to come down.

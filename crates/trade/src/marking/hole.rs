@@ -46,14 +46,13 @@ pub enum Reach {
 /// Plane geometry.
 #[must_use]
 pub fn centre_distance(reading: &Length, reach: Reach, datum: &Length, hole: &Length) -> Length {
-    let (datum, hole) = (datum / 2.0, hole / 2.0);
     match reach {
         Reach::Centres => reading.clone(),
-        Reach::Inside => reading + datum + hole,
-        Reach::Outside => reading - datum - hole,
-        Reach::NearEdge => reading + hole,
-        Reach::FarEdge => reading - hole,
-        Reach::SameEdges => reading + hole - datum,
+        Reach::Inside => reading + datum / 2.0 + hole / 2.0,
+        Reach::Outside => reading - datum / 2.0 - hole / 2.0,
+        Reach::NearEdge => reading + hole / 2.0,
+        Reach::FarEdge => reading - hole / 2.0,
+        Reach::SameEdges => reading + hole / 2.0 - datum / 2.0,
     }
 }
 

@@ -19,7 +19,9 @@ mod setting_out;
 mod shape;
 mod worst;
 
-pub use apart::{Body, land_between, land_to_edge, left_between, usual_edge, usual_land};
+pub use apart::{
+    Body, land_between, land_to_edge, left_between, left_to_edge, usual_edge, usual_land,
+};
 pub use fit::{Fit, Move, rigid_fit};
 pub use fix::{Check, Ellipse, Fix, Sight, datum_deviation_m, error_ellipse, fix, fix_from};
 pub use frame::{Side, frame};
@@ -31,6 +33,6 @@ pub use outline::{Arc, Corner, Outline, Piece};
 pub use patch::{Patch, Plate, Swap, patch, plate, slug_diameter, swap};
 pub use point::Point;
 pub use schedule::{Step, Tool, drill_schedule, round_tool};
-pub use setting_out::{Land, LandVerdict, arcs, land, offsets, swing};
+pub use setting_out::{Land, LandVerdict, arcs, judged, land, offsets, swing};
 pub use shape::{Form, Placed, Shape};
 pub use worst::{Series, bolt_through, clearance_hole, tolerated, worst_error};

@@ -17,7 +17,7 @@ pub(super) fn step<const N: usize>(rows: &[([f64; N], f64, f64)]) -> Option<[f64
 
 /// Gaussian elimination with the largest pivot of each column.
 pub(super) fn solve<const N: usize>(mut a: [[f64; N]; N], mut b: [f64; N]) -> Option<[f64; N]> {
-    let scale: Vec<f64> = (0..N).map(|i| a[i][i].abs()).collect();
+    let scale: [f64; N] = std::array::from_fn(|i| a[i][i].abs());
     for column in 0..N {
         let pivot =
             (column..N).max_by(|i, j| a[*i][column].abs().total_cmp(&a[*j][column].abs()))?;

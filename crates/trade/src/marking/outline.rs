@@ -235,16 +235,17 @@ pub(super) fn grown(points: &[[f64; 2]], by: f64) -> Option<Outline> {
         return Some(Outline::of_points(body));
     }
     let direction = |i: usize| {
-        let (a, b) = (body[i % count], body[(i + 1) % count]);
+        let (a, b) = (body[i], body[(i + 1) % count]);
         let length = (b[0] - a[0]).hypot(b[1] - a[1]);
         [(b[0] - a[0]) / length, (b[1] - a[1]) / length]
     };
+    let directions: Vec<[f64; 2]> = (0..count).map(direction).collect();
     let beside = |at: [f64; 2], d: [f64; 2], far: f64| [at[0] + far * d[1], at[1] - far * d[0]];
-    let mut corners = Vec::new();
+    let mut corners = Vec::with_capacity(2 * count);
     // Where each straight side begins and ends.
-    let (mut begins, mut ends) = (Vec::new(), Vec::new());
+    let mut sides = Vec::with_capacity(count);
     for (i, at) in body.iter().enumerate() {
-        let (into, out) = (direction(i + count - 1), direction(i));
+        let (into, out) = (directions[(i + count - 1) % count], directions[i]);
         let (cross, dot) = (
             into[0] * out[1] - into[1] * out[0],
             into[0] * out[0] + into[1] * out[1],
@@ -255,7 +256,7 @@ pub(super) fn grown(points: &[[f64; 2]], by: f64) -> Option<Outline> {
         } else {
             cross.atan2(dot)
         };
-        ends.push(corners.len());
+        let end = corners.len();
         if turn * by > 1e-9 {
             corners.push(Corner {
                 at: beside(*at, into, by),
@@ -272,12 +273,12 @@ pub(super) fn grown(points: &[[f64; 2]], by: f64) -> Option<Outline> {
                 bulge: 0.0,
             });
         }
-        begins.push(corners.len() - 1);
+        sides.push((corners.len() - 1, end));
     }
     // Every side must still run the way it ran, or the outline has turned inside out.
     let runs = (0..count).all(|i| {
-        let (from, to) = (corners[begins[i]].at, corners[ends[(i + 1) % count]].at);
-        let d = direction(i);
+        let (from, to) = (corners[sides[i].0].at, corners[sides[(i + 1) % count].1].at);
+        let d = directions[i];
         d[0] * (to[0] - from[0]) + d[1] * (to[1] - from[1]) > 1e-9
     });
     runs.then_some(Outline {

@@ -75,14 +75,6 @@ pub struct Plate {
 /// # Source
 /// Plane geometry: the surveyor's rule with the segments of arcs.
 pub fn plate(hole: &Shape, gap: &Length) -> Result<Plate, TradeError> {
-    let inside = |share: f64| hole.offset(&(gap * -share));
-    if !hole.is_cut() || inside(1.0).is_err() {
-        return Err(TradeError::OutOfRange {
-            entry: "weld gap",
-            lowest: 0.0,
-            highest: f64::INFINITY,
-        });
-    }
     let form = hole.form();
     let inputs: Vec<&dyn Traced> = std::iter::once(gap as &dyn Traced)
         .chain(hole.sizes().iter().map(|size| size as &dyn Traced))
@@ -90,6 +82,13 @@ pub fn plate(hole: &Shape, gap: &Length) -> Result<Plate, TradeError> {
     let sheet = Area::tabled("area inside the gap", &inputs, move |n| {
         outline_of(form, &n[1..], -n[0]).map_or(f64::NAN, |outline| outline.area_m2())
     });
+    if !hole.is_cut() || sheet.value().is_nan() {
+        return Err(TradeError::OutOfRange {
+            entry: "weld gap",
+            lowest: 0.0,
+            highest: f64::INFINITY,
+        });
+    }
     let weld = Length::tabled("edge along the middle of the gap", &inputs, move |n| {
         outline_of(form, &n[1..], -0.5 * n[0]).map_or(f64::NAN, |outline| outline.length_m())
     });

@@ -72,7 +72,8 @@ pub fn land(a: (&Point, &Length), b: (&Point, &Length), least: &Length) -> Land 
 }
 
 /// What is left, judged against the least that may be.
-pub(super) fn judged(left: Length, least: &Length) -> Land {
+#[must_use]
+pub fn judged(left: Length, least: &Length) -> Land {
     let verdict = if left.value() <= 0.0 {
         LandVerdict::Clash
     } else {

@@ -1,8 +1,6 @@
 //! The cheapest set of tins that holds what is needed: exact, by going through the sets worth keeping. However much is
 //! needed, most of it comes in the size that is cheapest by the litre; only what stands beside that has to be searched.
 
-use std::cell::RefCell;
-
 use rust_decimal::Decimal;
 
 /// A size that the shop sells.
@@ -63,43 +61,6 @@ impl Set {
 /// 0.5, 1, 2.5 and 5 L at 14, 24, 52 and 95: 6.2 L cost 133.
 #[must_use]
 pub fn cheapest_tins(needed: u64, tins: &[Tin]) -> Option<Purchase> {
-    let known = RECENT.with_borrow(|recent| {
-        let mut recent = recent.iter();
-        let asked = recent.find(|asked| asked.needed == needed && *asked.tins == *tins)?;
-        Some(asked.purchase.clone())
-    });
-    known.unwrap_or_else(|| {
-        let purchase = searched(needed, tins);
-        let asked = Asked {
-            needed,
-            tins: tins.into(),
-            purchase: purchase.clone(),
-        };
-        RECENT.with_borrow_mut(|recent| {
-            recent.truncate(MOST_RECENT - 1);
-            recent.insert(0, asked);
-        });
-        purchase
-    })
-}
-
-/// What was asked for, and what was found.
-struct Asked {
-    needed: u64,
-    tins: Box<[Tin]>,
-    purchase: Option<Purchase>,
-}
-
-/// As many searches are remembered: twice a product, for more products than anyone has.
-const MOST_RECENT: usize = 32;
-
-thread_local! {
-    /// The last searches. Most of what changes in a book leaves needs and prices as they were, and the same question has the same
-    /// answer.
-    static RECENT: RefCell<Vec<Asked>> = const { RefCell::new(Vec::new()) };
-}
-
-fn searched(needed: u64, tins: &[Tin]) -> Option<Purchase> {
     let millionths = |mut price: Decimal| {
         price.rescale(PRICE_PLACES);
         price.mantissa()

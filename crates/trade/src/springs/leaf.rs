@@ -165,13 +165,16 @@ impl Pack {
         let rebound = above.len();
         above.append(&mut working);
         let leaves: Rc<[Leaf]> = above.into_iter().map(|(_, leaf)| leaf).collect();
+        let half_dead = (dead.value() != 0.0).then(|| &dead / 2.0);
         let known: Rc<[Known]> = leaves
             .iter()
             .map(|leaf| Known {
                 second_moment: leaf.second_moment(),
                 curvature: OnceCell::new(),
                 nip: OnceCell::new(),
-                active: (active(&leaf.front, &dead), active(&leaf.rear, &dead)),
+                active: [&leaf.front, &leaf.rear]
+                    .map(|half| active(half, half_dead.as_ref()))
+                    .into(),
             })
             .collect();
         let sum = |helpers: bool| {
@@ -259,10 +262,11 @@ impl Pack {
     pub(super) fn active_halves(&self, leaf: &Leaf) -> (Length, Length) {
         match self.known(leaf) {
             Some(known) => known.active.clone(),
-            None => (
-                active(&leaf.front, &self.dead),
-                active(&leaf.rear, &self.dead),
-            ),
+            None => {
+                let half_dead = (self.dead.value() != 0.0).then(|| &self.dead / 2.0);
+                let active = |half| active(half, half_dead.as_ref());
+                (active(&leaf.front), active(&leaf.rear))
+            }
         }
     }
 
@@ -361,11 +365,10 @@ impl Pack {
 }
 
 /// What bends of a half: what lies beyond the edge of the seat.
-fn active(half: &Length, dead: &Length) -> Length {
-    if dead.value() == 0.0 {
-        half.clone()
-    } else {
-        half - dead / 2.0
+fn active(half: &Length, half_dead: Option<&Length>) -> Length {
+    match half_dead {
+        None => half.clone(),
+        Some(half_dead) => half - half_dead,
     }
 }
 

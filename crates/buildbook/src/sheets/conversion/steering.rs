@@ -25,8 +25,9 @@ pub(super) fn pair<D: Dimension>(
     kind: Kind,
     [was, now]: [Result<Quantity<D>, Lack>; 2],
 ) {
-    found.show(format!("conversion/{name}/was"), kind, &was);
-    found.show(format!("conversion/{name}/now"), kind, &now);
+    let id = |state: &str| joined(&["conversion", name, state]);
+    found.show(id("was"), kind, &was);
+    found.show(id("now"), kind, &now);
     if let (Ok(was), Ok(now)) = (was, now) {
         let change = &now - &was;
         // What does not change at all is nothing, whatever the last binary digits of its ± say.
@@ -36,7 +37,7 @@ pub(super) fn pair<D: Dimension>(
         } else {
             change
         };
-        found.show(format!("conversion/{name}/change"), kind, &Ok(change));
+        found.show(id("change"), kind, &Ok(change));
     }
 }
 

@@ -377,9 +377,9 @@ fn unreadable(
     };
     let entry = crate::typed(field, text, &manner);
     match field.form {
-        Form::Money(_) => measure::MoneyReading::read(&entry, &asking).err(),
-        Form::Decimal(_) => measure::Decimal::read(&entry, &asking).err(),
-        Form::Choice(_) => <&'static str>::read(&entry, &asking).err(),
+        Form::Money(_) => measure::MoneyReading::read((&entry).into(), &asking).err(),
+        Form::Decimal(_) => measure::Decimal::read((&entry).into(), &asking).err(),
+        Form::Choice(_) => <&'static str>::read((&entry).into(), &asking).err(),
         Form::Date => crate::Date::read(text)
             .is_none()
             .then(|| crate::BookError::Date(text.chars().take(60).collect())),

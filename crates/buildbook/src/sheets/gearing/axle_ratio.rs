@@ -3,7 +3,7 @@
 use measure::{Kind, Ratio, Reading, unit};
 use trade::gearing::Teeth;
 
-use crate::{Answer, Asking, BookError, Entry};
+use crate::{Answer, Asking, BookError, Typed};
 
 /// An axle's ratio, with its teeth where those were typed.
 #[derive(Debug, Clone)]
@@ -15,19 +15,16 @@ pub struct AxleRatio {
 }
 
 impl Answer for AxleRatio {
-    fn read(entry: &Entry, asking: &Asking<'_>) -> Result<Self, BookError> {
-        let Some(teeth) = Teeth::read(&entry.text) else {
+    fn read(entry: Typed<'_>, asking: &Asking<'_>) -> Result<Self, BookError> {
+        let Some(teeth) = Teeth::read(entry.text) else {
             return Ok(Self {
                 ratio: Ratio::read(entry, asking)?,
                 teeth: None,
             });
         };
         // The greater count is the crown wheel, whichever was typed first; the limits are those of any ratio.
-        let pair = Entry {
-            text: format!("{}/{}", teeth.crown, teeth.pinion).into(),
-            ..entry.clone()
-        };
-        Ratio::read(&pair, asking)?;
+        let text = &format!("{}/{}", teeth.crown, teeth.pinion);
+        Ratio::read(Typed { text, ..entry }, asking)?;
         let reading = Reading::exact(teeth.ratio(), &unit::ONE);
         let ratio = Ratio::entry(
             asking.spot.key().shared(),

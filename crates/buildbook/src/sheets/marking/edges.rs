@@ -4,10 +4,11 @@ use std::rc::Rc;
 
 use ::trade::TradeError;
 use ::trade::marking::{LandVerdict, Placed, Point};
-use ::trade::marking::{land, land_to_edge, usual_edge};
+use ::trade::marking::{judged, land, left_to_edge, usual_edge};
 use measure::Length;
 
 use super::moving::{Moved, NewSide};
+use super::set_out::CLEAR;
 use super::take_off::Curve;
 use super::{EdgeEntry, FeatureEntry, MarkingSheet};
 use crate::key::joined;
@@ -118,19 +119,23 @@ pub(super) fn show(
             y: nothing.clone(),
         };
         let rim = (&Point::exact(0.0, 0.0), &nothing);
-        (land((&at, across), rim, &least), None)
+        (land((&at, across), rim, &least).left, None)
     });
     let reckoned = edges.iter().map(|edge| {
-        let land = land_to_edge(placed, &edge.ends, &edge.metal, &least);
-        (land, Some(edge))
+        let left = left_to_edge(placed, &edge.ends, &edge.metal);
+        (left, Some(edge))
     });
     let nearest = typed
         .into_iter()
         .chain(reckoned)
-        .min_by(|a, b| a.0.left.value().total_cmp(&b.0.left.value()));
-    let Some((land, edge)) = nearest else { return };
+        .min_by(|a, b| a.0.value().total_cmp(&b.0.value()));
+    let Some((left, edge)) = nearest else { return };
     let id = joined(&["marking/edge", feature.id()]);
-    found.show(id, measure::Kind::Length, &Ok(land.left.clone()));
+    found.show(id, measure::Kind::Length, &Ok(left.clone()));
+    if left.value() > 2.0 * least.value() + CLEAR {
+        return;
+    }
+    let land = judged(left, &least);
     let rank = match land.verdict {
         LandVerdict::Enough => return,
         LandVerdict::Clash => Rank::Warning,

@@ -183,8 +183,8 @@ fn nearest(rooms: &[Room], one: usize) -> Option<(usize, f64)> {
     Some(found)
 }
 
-/// Two features that leave twice the least land and this much more are clear of each other, metres.
-const CLEAR: f64 = 0.01;
+/// What leaves twice the least land and this much more is clear, metres: no ± that a tape leaves could make a question of it.
+pub(super) const CLEAR: f64 = 0.01;
 
 /// The least land of each feature: to other features, to what is there, to the edge. What is there comes back by name.
 fn lands(
@@ -216,7 +216,7 @@ fn lands(
         };
         let id = joined(&["marking/land", room.key.field()]);
         if left > 2.0 * least.value() + CLEAR {
-            // No ± that a tape leaves could make a question of it, so the ± is not asked for.
+            // The ± is not asked for.
             let left = left_between(&room.placed, &other.placed);
             found.show(id, Kind::Length, &Ok(left));
             continue;

@@ -64,19 +64,25 @@ pub(super) fn placed_datums(
 ) -> Result<Vec<Point>, Lack> {
     between[0].ask()?;
     let both = |third: usize| [2 * third - 3, 2 * third - 2].map(|i| between[i]);
-    let mut placed = Vec::new();
-    for count in 2..=4 {
-        let third = count - 1;
-        if count > 2 && both(third).iter().any(|given| given.value().is_none()) {
-            break;
-        }
+    let known = |third: &usize| both(*third).iter().all(|given| given.value().is_some());
+    let most = 2 + (2..4).take_while(known).count();
+    let laid = |count: usize| {
         let distances: Vec<(usize, usize, Length)> = PAIRS
             .iter()
             .zip(between)
             .filter(|((_, b), _)| *b < count)
             .filter_map(|((a, b), given)| Some((*a, *b, curve.straight(given.value()?))))
             .collect();
-        match frame(&sides[..count - 2], &distances) {
+        frame(&sides[..count - 2], &distances)
+    };
+    if let Ok(points) = laid(most) {
+        return Ok(points);
+    }
+    // Those before the first that does not fit stay where they are.
+    let mut placed = Vec::new();
+    for count in 2..=most {
+        let third = count - 1;
+        match laid(count) {
             Ok(points) => placed = points,
             Err(error) if count > 2 => {
                 let at = both(third)[1].key().clone();

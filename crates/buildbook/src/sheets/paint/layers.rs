@@ -233,8 +233,8 @@ fn mixes_of_size(
         }));
     }
     let sprayed_of_one = size - lost;
-    let fills = (coat * f64::from(coats) * spared).steps_up(&sprayed_of_one);
-    Ok(fills.count.clamp(1.0, 1e4) as u32)
+    let mixes = (coat * f64::from(coats) * spared).count_of(&sprayed_of_one);
+    Ok(mixes.clamp(1.0, 1e4) as u32)
 }
 
 fn ready_solids(

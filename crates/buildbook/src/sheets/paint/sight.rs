@@ -64,7 +64,7 @@ impl Sight<'_> {
             .all()
             .map(|(litres, mixes, mix, cup)| {
                 let last = litres - &mix * (mixes - 1.0);
-                (mixes - 1.0) * mix.steps_up(cup).count + last.steps_up(cup).count.max(1.0)
+                (mixes - 1.0) * mix.count_of(cup) + last.count_of(cup).max(1.0)
             });
         found.put(joined(&["paint/mixes", self.place]), mixes.map(exact));
         found.put(joined(&["paint/gun_fills", self.place]), fills.map(exact));

@@ -200,16 +200,13 @@ fn show_axle(
     found.show(format!("springs/axle_load_{name}"), Kind::Mass, &load);
     found.show(format!("springs/axle_room_{name}"), Kind::Mass, &room);
     if let (Some(left), Some(right)) = (side.left, side.right) {
-        let most = |spring: &Spring| {
-            (spring.pack(), spring.allowed.ask())
+        let [left, right] = [left, right].map(Spring::load_allowed);
+        let allowed =
+            (left, right, axle.unsprung(vehicle).ask())
                 .all()
-                .map(|(pack, allowed)| trade::load_at_stress(pack, allowed))
-        };
-        let allowed = (most(left), most(right), axle.unsprung(vehicle).ask())
-            .all()
-            .map(|(left, right, unsprung)| {
-                ((left + right) / trade::gravity() + unsprung).called("m_springs")
-            });
+                .map(|(left, right, unsprung)| {
+                    ((left + right) / trade::gravity() + unsprung).called("m_springs")
+                });
         found.show(format!("springs/axle_allowed_{name}"), Kind::Mass, &allowed);
     }
 }

@@ -1,5 +1,6 @@
 //! One spring as it stands: rate, load, height, stress, shackle.
 
+use std::cell::OnceCell;
 use std::rc::Rc;
 
 use ::trade::springs::{
@@ -9,7 +10,7 @@ use ::trade::springs::{
 use measure::{Area, Force, Length, Ratio, SpringRate, Stress};
 
 use super::pack::{self, Built};
-use super::plan::{self, Plan};
+use super::plan::{self, Plan, Stresses};
 use super::{PointEntry, Rated, SpringEntry, axles};
 use crate::sheets::vehicle::VehicleFindings;
 use crate::{All, Found, Given, Lack};
@@ -40,6 +41,9 @@ pub(super) struct Spring {
     pub beam: Result<Beam, Lack>,
     /// The state under the load.
     pub stand: Result<Stand, Lack>,
+    height: OnceCell<Result<Length, Lack>>,
+    stresses: OnceCell<Stresses>,
+    load_allowed: OnceCell<Result<Force, Lack>>,
     /// The state after the planned work, when any is planned.
     pub plan: Option<Plan>,
 }
@@ -106,32 +110,32 @@ impl Spring {
             friction,
             beam: Err(Lack::needs([])),
             stand: Err(Lack::needs([])),
+            height: OnceCell::new(),
+            stresses: OnceCell::new(),
+            load_allowed: OnceCell::new(),
             plan: None,
         };
-        spring.beam = spring.beam_under(&spring.built);
+        spring.beam = spring.beam_under(&spring.built, &spring.line);
         spring.stand = spring.stand_of(&spring.built, &spring.line, &spring.beam);
         spring.plan = plan::planned(&spring);
         spring
     }
 
     /// The leaf-by-leaf beam of a pack under this spring's load; under no load where that is not known.
-    pub(super) fn beam_under(&self, built: &Result<Built, Lack>) -> Result<Beam, Lack> {
+    pub(super) fn beam_under(
+        &self,
+        built: &Result<Built, Lack>,
+        line: &Result<LoadLine, Lack>,
+    ) -> Result<Beam, Lack> {
         let built = built.as_ref().map_err(Clone::clone)?;
         let none = Force::exact(0.0);
         let load = self.load.as_ref().unwrap_or(&none);
-        let bump = self.bump_load(built, load);
-        Ok(Beam::new(&built.pack, load, &bump))
-    }
-
-    /// Load at full bump by the handbook's line; the load itself where the clearance is not known.
-    fn bump_load(&self, built: &Built, load: &Force) -> Force {
-        let (Ok(factor), Some(clearance)) = (&self.stiffening, self.entry.bump.value()) else {
-            return load.clone();
+        // Load at full bump by the handbook's line; the load itself where the clearance is not known.
+        let bump = match (line, self.entry.bump.value()) {
+            (Ok(line), Some(clearance)) => line.load_after(load, clearance),
+            _ => load.clone(),
         };
-        match trade::load_line(&built.pack, factor) {
-            Ok(line) => line.load_after(load, clearance),
-            Err(_) => load.clone(),
-        }
+        Ok(Beam::new(&built.pack, load, &bump))
     }
 
     /// How a pack stands under the load.
@@ -194,6 +198,18 @@ impl Spring {
             .unwrap_or(Mounting::SpringOverAxle)
     }
 
+    /// The stress in each working leaf under the load, by the handbook.
+    pub(super) fn stresses(&self) -> &Stresses {
+        let found = || plan::stresses(&self.built, &self.line, &self.load);
+        self.stresses.get_or_init(found)
+    }
+
+    /// The load that the stress allowed lets the spring carry.
+    pub(super) fn load_allowed(&self) -> Result<Force, Lack> {
+        let found = || plan::load_allowed(&self.built, &self.allowed);
+        self.load_allowed.get_or_init(found).clone()
+    }
+
     /// The rate by the way that the heights rest on.
     pub(super) fn rate(&self) -> Rated {
         match self.rate_by {
@@ -218,6 +234,10 @@ impl Spring {
 
     /// Height of the mark on the frame above the centre of the axle.
     pub(super) fn height(&self) -> Result<Length, Lack> {
+        self.height.get_or_init(|| self.height_now()).clone()
+    }
+
+    fn height_now(&self) -> Result<Length, Lack> {
         let block = self.entry.block.ask()?;
         // What the leaves lack is asked for first.
         let (seat, stand) = (
@@ -242,7 +262,8 @@ impl Spring {
         Ok(trade::eye_to_eye(&built.pack, &camber))
     }
 
-    pub(super) fn shackle_lean(&self, arch: &Length) -> Result<measure::Angle, Lack> {
+    /// The shackle's lean where the eyes are so far apart.
+    pub(super) fn shackle_lean(&self, eyes: &Result<Length, Lack>) -> Result<measure::Angle, Lack> {
         let (length, pins_apart, pin_higher) = (
             self.entry.shackle.ask(),
             self.entry.pins_apart.ask(),
@@ -254,7 +275,10 @@ impl Spring {
             pins_apart: pins_apart.clone(),
             pin_higher: pin_higher.clone(),
         };
-        Ok(trade::shackle_lean(&shackle, &self.eyes(arch)?)?)
+        Ok(trade::shackle_lean(
+            &shackle,
+            eyes.as_ref().map_err(Clone::clone)?,
+        )?)
     }
 
     /// Arch at full bump.

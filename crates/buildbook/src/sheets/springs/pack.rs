@@ -74,11 +74,17 @@ impl Halves<'_> {
                 let rear = length - &front;
                 (front, rear)
             }
-            (None, None) => (length / 2.0, length / 2.0),
+            (None, None) => {
+                let half = length / 2.0;
+                (half.clone(), half)
+            }
         };
         match self.back {
             None => (front, rear),
-            Some(dead) => (front + dead / 2.0, rear + dead / 2.0),
+            Some(dead) => {
+                let half = dead / 2.0;
+                (front + &half, rear + half)
+            }
         }
     }
 }

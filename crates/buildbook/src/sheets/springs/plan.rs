@@ -6,11 +6,12 @@ use measure::{Force, Kind, Length, Stress};
 use super::one::{RateBy, Spring, Stand, line};
 use super::pack::Built;
 use super::show::id;
-use crate::{All, Found, Lack};
+use crate::{All, Found, Given, Lack};
 
 /// A spring after the planned work.
 pub(super) struct Plan {
     pub built: Result<Built, Lack>,
+    line: Result<trade::LoadLine, Lack>,
     pub block: Result<Length, Lack>,
     pub stand: Result<Stand, Lack>,
 }
@@ -36,7 +37,7 @@ pub(super) fn planned(spring: &Spring) -> Option<Plan> {
     let line = line(&built, &spring.stiffening);
     // The beam of the leaves that are left is asked for only where heights rest on it.
     let beam = match spring.rate_by {
-        RateBy::Beam => spring.beam_under(&built),
+        RateBy::Beam => spring.beam_under(&built, &line),
         RateBy::Press | RateBy::Handbook => Err(Lack::needs([])),
     };
     let block = if entry.plan_block.is_blank() {
@@ -47,6 +48,7 @@ pub(super) fn planned(spring: &Spring) -> Option<Plan> {
     let stand = stand_after(spring, &built, &line, &beam);
     Some(Plan {
         built,
+        line,
         block,
         stand,
     })
@@ -154,12 +156,15 @@ impl Plan {
     }
 }
 
-/// The greatest of the leaves' stresses under the load, by the handbook.
-fn worst(
+/// The stress in each working leaf.
+pub(super) type Stresses = Result<Vec<Stress>, Lack>;
+
+/// The stress in each working leaf under the load, by the handbook.
+pub(super) fn stresses(
     built: &Result<Built, Lack>,
     line: &Result<trade::LoadLine, Lack>,
     load: &Result<Force, Lack>,
-) -> Result<Stress, Lack> {
+) -> Stresses {
     let (built, line, load) = (
         built.as_ref().map_err(Clone::clone),
         line.as_ref().map_err(Clone::clone),
@@ -167,20 +172,33 @@ fn worst(
     )
         .all()?;
     let bending = trade::Bending::of(&built.pack, load, line);
-    let stresses: Vec<(&'static str, Stress)> = built
-        .pack
-        .working()
-        .iter()
-        .zip(trade::LEAF_NAMES)
-        .map(|(leaf, name)| (name, bending.stress(&built.pack, leaf)))
-        .collect();
-    Ok(Stress::greatest_of(&stresses).called("σ_max"))
+    let leaves = built.pack.working().iter();
+    Ok(leaves
+        .map(|leaf| bending.stress(&built.pack, leaf))
+        .collect())
+}
+
+/// The load that the stress allowed lets a pack carry.
+pub(super) fn load_allowed(
+    built: &Result<Built, Lack>,
+    allowed: &Given<Stress>,
+) -> Result<Force, Lack> {
+    (built.as_ref().map_err(Clone::clone), allowed.ask())
+        .all()
+        .map(|(built, allowed)| trade::load_at_stress(&built.pack, allowed))
+}
+
+/// The greatest of the leaves' stresses.
+fn worst(stresses: &Stresses) -> Result<Stress, Lack> {
+    let stresses = stresses.as_ref().map_err(Clone::clone)?;
+    let named = trade::LEAF_NAMES.into_iter().zip(stresses.iter().cloned());
+    Ok(Stress::greatest_of(&named.collect::<Vec<_>>()).called("σ_max"))
 }
 
 /// What each wanted height asks for, and what the planned work does.
 pub(super) fn show(spring: &Spring, found: &mut Found) {
     let row = &*spring.id;
-    let worst_now = worst(&spring.built, &spring.line, &spring.load);
+    let worst_now = worst(spring.stresses());
     found.show(id("worst", row), Kind::Stress, &worst_now);
     show_wanted(spring, found, row);
     let Some(plan) = &spring.plan else {
@@ -188,7 +206,6 @@ pub(super) fn show(spring: &Spring, found: &mut Found) {
     };
     let stand = || plan.stand.as_ref().map_err(Clone::clone);
     let before = || spring.stand.as_ref().map_err(Clone::clone);
-    let line = line(&plan.built, &spring.stiffening);
     let rate = stand().map(|stand| stand.rate.clone());
     compared(found, "rate", row, Kind::SpringRate, &spring.rate(), &rate);
     let (now, after) = (spring.height(), plan.height(spring));
@@ -196,7 +213,7 @@ pub(super) fn show(spring: &Spring, found: &mut Found) {
     let arch = |stand: Result<&Stand, Lack>| stand.map(|stand| stand.arch.clone());
     let (now, after) = (arch(before()), arch(stand()));
     compared(found, "arch", row, Kind::Length, &now, &after);
-    let worst_after = worst(&plan.built, &line, &spring.load);
+    let worst_after = worst(&stresses(&plan.built, &plan.line, &spring.load));
     compared(found, "worst", row, Kind::Stress, &worst_now, &worst_after);
     let swing = |stand: Result<&Stand, Lack>| {
         (stand, spring.load.clone())
@@ -205,12 +222,8 @@ pub(super) fn show(spring: &Spring, found: &mut Found) {
     };
     let (now, after) = (swing(before()), swing(stand()));
     compared(found, "frequency", row, Kind::Frequency, &now, &after);
-    let most = |built: &Result<Built, Lack>| {
-        (built.as_ref().map_err(Clone::clone), spring.allowed.ask())
-            .all()
-            .map(|(built, allowed)| trade::load_at_stress(&built.pack, allowed))
-    };
-    let (now, after) = (most(&spring.built), most(&plan.built));
+    let now = spring.load_allowed();
+    let after = load_allowed(&plan.built, &spring.allowed);
     compared(found, "load_allowed", row, Kind::Force, &now, &after);
     let turn = seat_turn(spring, plan);
     found.show(id("seat_turn", row), Kind::Angle, &turn);

@@ -152,9 +152,12 @@ impl Spring {
             ("bump", self.bump_arch()),
         ];
         for (state, arch) in states {
-            let eyes = arch.clone().and_then(|arch| self.eyes(&arch));
+            let eyes = arch
+                .as_ref()
+                .map_err(Clone::clone)
+                .and_then(|arch| self.eyes(arch));
             found.show(id(&format!("eyes_{state}"), row), Kind::Length, &eyes);
-            let lean = arch.and_then(|arch| self.shackle_lean(&arch));
+            let lean = arch.and_then(|_| self.shackle_lean(&eyes));
             found.show(id(&format!("shackle_{state}"), row), Kind::Angle, &lean);
         }
     }
@@ -170,10 +173,7 @@ impl Spring {
             Kind::Stress,
             &self.allowed_bump.ask().cloned(),
         );
-        let most = (self.pack(), self.allowed.ask())
-            .all()
-            .map(|(pack, allowed)| trade::load_at_stress(pack, allowed));
-        found.show(id("load_allowed", row), Kind::Force, &most);
+        found.show(id("load_allowed", row), Kind::Force, &self.load_allowed());
         let (Ok(built), Ok(beam)) = (&self.built, &self.beam) else {
             return;
         };
@@ -185,11 +185,8 @@ impl Spring {
             found.show(id("even_nip", row), Kind::Length, &Ok(nip));
         }
         let first = built.pack.rebound().len();
+        let stresses = self.stresses();
         let loads = (self.line.clone(), self.load.clone()).all();
-        let bending = loads
-            .as_ref()
-            .map_err(Clone::clone)
-            .map(|(line, load)| trade::Bending::of(&built.pack, load, line));
         let bending_at_bump =
             (loads, self.entry.bump.ask())
                 .all()
@@ -197,10 +194,6 @@ impl Spring {
                     let bump = line.load_after(&load, clearance);
                     trade::Bending::of(&built.pack, &bump, &line)
                 });
-        let in_leaf = |bending: &Result<trade::Bending, Lack>, leaf| {
-            let bending = bending.as_ref().map_err(Clone::clone);
-            bending.map(|bending| bending.stress(&built.pack, leaf))
-        };
         for (place, leaf) in built.pack.working().iter().enumerate() {
             let row = format!("{row}/{}", built.ids[first + place]);
             // Without the loose arches nobody knows the nip: then there is no result rather than a missing entry.
@@ -209,8 +202,10 @@ impl Spring {
                 let by_beam = beam.nip_stress(place);
                 found.show(id("nip_beam", &row), Kind::Stress, &Ok(by_beam));
             }
-            let at_load = in_leaf(&bending, leaf);
-            let at_bump = in_leaf(&bending_at_bump, leaf);
+            let at_load = stresses.as_ref().map_err(Clone::clone);
+            let at_load = at_load.map(|stresses| stresses[place].clone());
+            let at_bump = bending_at_bump.as_ref().map_err(Clone::clone);
+            let at_bump = at_bump.map(|bending| bending.stress(&built.pack, leaf));
             let used = (at_load.clone(), self.allowed.ask())
                 .all()
                 .map(|(stress, allowed)| (stress / allowed).called("used"));

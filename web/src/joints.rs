@@ -69,7 +69,7 @@ pub fn figure_printed(state: &State, entry: &JointEntry) -> Option<String> {
             };
             written(&torque?.figure(Kind::Torque), &manner).shortly()
         } else {
-            text
+            text.replace(' ', "\u{a0}")
         })
     };
     let mut said = with_unit("figure")?;

@@ -441,11 +441,11 @@ pub static WORDS: Subject = Subject {
         ("same_cost", same("Both cost the same.")),
         (
             "even_at_days",
-            same("Both cost the same at {0} days; from day {1} on it is better to {2}."),
+            same("Both cost the same at {0}\u{a0}days; from day {1} on it is better to {2}."),
         ),
         (
             "even_at_pieces",
-            same("Both cost the same at {0} pieces; from {1} on it is better to {2}."),
+            same("Both cost the same at {0}\u{a0}pieces; from {1} on it is better to {2}."),
         ),
         ("never_days", same("However many days: {0} costs less.")),
         ("never_pieces", same("However many pieces: {0} costs less.")),

@@ -127,7 +127,7 @@ pub static WORDS: Subject = Subject {
         told("final_drive/preload", same("Turning torque as pulled")),
         told(
             "final_drive/preload_per_shim",
-            same("What 0.01 mm (0.0004 in) more of pack does to it"),
+            same("What 0.01\u{a0}mm (0.0004\u{a0}in) more of pack does to it"),
         ),
         told(
             "final_drive/preload_pack",

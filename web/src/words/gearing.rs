@@ -84,7 +84,7 @@ pub const GEARS_FIRST: Phrase = same("Each gear stands here once its ratio is en
 pub const NO_SETS: Phrase =
     same("Sets to be had stand here beside the fitted one once their teeth are entered.");
 /// Head of a column: road speed for 1000 rpm.
-pub const PER_1000_HEAD: Phrase = same("For 1000 rpm");
+pub const PER_1000_HEAD: Phrase = same("For 1000\u{a0}rpm");
 /// Road speed at the engine speed told of.
 pub const SPEED_HEAD: Phrase = same("Road speed");
 /// Engine speed at the cruise.

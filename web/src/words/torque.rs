@@ -84,11 +84,15 @@ pub static WORDS: Subject = Subject {
         ),
         (
             "torque/wrench_kind",
-            same("By ISO 6789 it may be out by 4 %; to 10 N·m, a beam or a screwdriver by 6 %."),
+            same(
+                "By ISO 6789 it may be out by 4\u{a0}%; to 10\u{a0}N·m, a beam or a screwdriver by 6\u{a0}%.",
+            ),
         ),
         (
             "torque/wrenches/*/kind",
-            same("By ISO 6789 it may be out by 4 %; to 10 N·m, a beam or a screwdriver by 6 %."),
+            same(
+                "By ISO 6789 it may be out by 4\u{a0}%; to 10\u{a0}N·m, a beam or a screwdriver by 6\u{a0}%.",
+            ),
         ),
         (
             "torque/wrench_error",

@@ -14,7 +14,7 @@ pub(super) const RESULTS: &[Told] = &[
     ),
     told(
         "gearing/per_1000",
-        same("Road speed for 1000 rpm, top gear"),
+        same("Road speed for 1000\u{a0}rpm, top gear"),
     ),
     told(
         "gearing/circumference",
@@ -29,11 +29,15 @@ pub(super) const RESULTS: &[Told] = &[
         GEARS,
         same("{0} + overdrive: overall ratio"),
     ),
-    told_of("gearing/per_1000/*", GEARS, same("{0}: speed for 1000 rpm")),
+    told_of(
+        "gearing/per_1000/*",
+        GEARS,
+        same("{0}: speed for 1000\u{a0}rpm"),
+    ),
     told_of(
         "gearing/per_1000_overdrive/*",
         GEARS,
-        same("{0} + overdrive: speed for 1000 rpm"),
+        same("{0} + overdrive: speed for 1000\u{a0}rpm"),
     ),
     told_of("gearing/speed/*", GEARS, same("{0}: road speed")),
     told_of(
@@ -160,7 +164,7 @@ pub(super) const RESULTS: &[Told] = &[
     told_of(
         "gearing/candidate_per_1000/*",
         SETS,
-        same("{0}: speed for 1000 rpm"),
+        same("{0}: speed for 1000\u{a0}rpm"),
     ),
     told_of(
         "gearing/candidate_revs/*",

@@ -3,7 +3,7 @@
 use crate::desk::{use_desk, use_settings, use_slice};
 use crate::route::Route;
 use crate::shown::answer_of;
-use crate::state::{Action, Saved, State};
+use crate::state::{Action, CallTo, Saved, State};
 use crate::storage::keeper;
 use crate::widgets::{Icon, OfflineReady, icon, motif, standing};
 use crate::words::{self, filled, frame};
@@ -121,10 +121,13 @@ fn Foot() -> Html {
         (true, true) => frame::BOOK_SAID,
         (true, false) => frame::ROUGH_SAID,
     };
-    let look = Callback::from(|_: MouseEvent| {
+    let desk = use_desk();
+    let look = Callback::from(move |_: MouseEvent| {
         // A store that is switched off says so in the notice above; there is nothing to add here.
-        if keeper().is_some_and(|keeper| keeper.open_example().is_ok()) {
-            crate::route::go(&Route::Questions);
+        let opened = keeper().is_some_and(|keeper| keeper.open_example().is_ok());
+        // The key stands at the foot of the page: another book is read from its top.
+        if let Some(desk) = desk.as_ref().filter(|_| opened) {
+            desk.send(Action::Call(CallTo::Heading));
         }
     });
     html! {

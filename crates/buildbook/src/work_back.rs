@@ -225,8 +225,7 @@ impl Search<'_> {
             .and_then(|found| found.as_ref().ok())
             .ok_or_else(no_result)?;
         let figure = at_answer.solved_for(self.key.as_str(), answers[0], self.number.kind);
-        let tolerance =
-            (1e-6 * self.wanted.abs()).max(0.02 * at_answer.plus().min(at_answer.minus()));
+        let least = |result: &Figure| result.plus().min(result.minus());
         let unit = self.unit(manner);
         // As few digits as still give the wanted answer: that is what a person would write down.
         for digits in 3..=17 {
@@ -236,6 +235,9 @@ impl Search<'_> {
             let Some(Ok(result)) = findings.result(self.id) else {
                 continue;
             };
+            // Where the answer is steep, its own ± would let anything pass: what the entry as written leads to has a say.
+            let doubt = least(at_answer).min(least(result));
+            let tolerance = (1e-6 * self.wanted.abs()).max(0.02 * doubt);
             let met = (result.value() - self.wanted).abs() <= tolerance;
             if met || digits == 17 || self.number.whole {
                 let (result, others) = (result.clone(), answers[1..].to_vec());

@@ -1,7 +1,7 @@
 //! How long the evaluation of the example book takes: from nothing, and after one keystroke.
 #![allow(missing_docs)]
 
-use buildbook::{Edit, evaluate, example};
+use buildbook::{Book, Edit, evaluate, example};
 use criterion::{Criterion, criterion_group, criterion_main};
 
 fn evaluation(c: &mut Criterion) {
@@ -9,6 +9,19 @@ fn evaluation(c: &mut Criterion) {
     c.bench_function("evaluate the example book from nothing", |b| {
         b.iter(|| evaluate(&book, None));
     });
+    // The five sheets that a vehicle is first bought and painted by.
+    let main_job = ["book", "vehicle", "gearing", "springs", "paint", "costs"];
+    let entries = book
+        .entries()
+        .filter(|(key, _)| main_job.contains(&key.sheet()));
+    let entries = entries.map(|(key, entry)| (key.clone(), entry.clone()));
+    let five = Book::of("b", entries);
+    c.bench_function(
+        "evaluate five sheets of the example book from nothing",
+        |b| {
+            b.iter(|| evaluate(&five, None));
+        },
+    );
     let findings = evaluate(&book, None);
     for (what, key, text) in [
         ("wheelbase", "vehicle/wheelbase", "3190"),

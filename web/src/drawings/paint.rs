@@ -85,14 +85,17 @@ fn shortened(name: &str) -> String {
 }
 
 fn elevations(state: &State, paper: &Paper) -> Option<Drawing> {
-    let views: Vec<View<'_>> = state
+    let seen = state
         .findings
         .paint
         .elevations
         .iter()
         .map(|elevation| view(state, paper, elevation))
-        .filter(|view| view.size[0] > 0.0 && view.size[1] > 0.0)
-        .collect();
+        .filter(|view| view.size[0] > 0.0 && view.size[1] > 0.0);
+    // What has a shape comes first: the rest is only as large as its area.
+    let (mut views, shapeless): (Vec<View<'_>>, Vec<_>) =
+        seen.partition(|view| !view.elevation.shapeless);
+    views.extend(shapeless);
     if views.is_empty() {
         return None;
     }

@@ -66,7 +66,7 @@ impl Journey {
     /// # Errors
     /// When the server or the browser fails.
     pub async fn begin(machine: &Machine) -> Outcome<Self> {
-        let server = Server::start(&machine.pages, 0)?;
+        let server = machine.server(|| Server::start(&machine.pages, 0))?;
         Self::with(machine.session()?, server, false).await
     }
 
@@ -75,7 +75,7 @@ impl Journey {
     /// # Errors
     /// When the server or the browser fails.
     pub async fn begin_in(machine: &Machine, pages: &std::path::Path) -> Outcome<Self> {
-        let server = Server::start(pages, 0)?;
+        let server = machine.server(|| Server::start(pages, 0))?;
         Self::with(machine.session()?, server, false).await
     }
 
@@ -84,7 +84,7 @@ impl Journey {
     /// # Errors
     /// When the server or the browser fails.
     pub async fn begin_under(machine: &Machine, prefix: &str) -> Outcome<Self> {
-        let server = Server::start_under(&machine.pages, 0, prefix)?;
+        let server = machine.server(|| Server::start_under(&machine.pages, 0, prefix))?;
         Self::with(machine.session()?, server, false).await
     }
 

@@ -1,6 +1,7 @@
 //! The browser's driver as a process, and the sessions that it runs.
 
-use std::cell::Cell;
+use std::cell::{Cell, RefCell};
+use std::collections::BTreeSet;
 use std::net::TcpListener;
 use std::path::PathBuf;
 use std::process::{Child, Command, Stdio};
@@ -9,6 +10,7 @@ use std::time::Duration;
 use fantoccini::{Client, ClientBuilder};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Map, Value, json};
+use xtask::server::Server;
 use xtask::setup::Browser;
 
 use crate::Outcome;
@@ -21,6 +23,7 @@ pub struct Machine {
     profiles: PathBuf,
     next_profile: Cell<u32>,
     shared: Option<Client>,
+    served: RefCell<BTreeSet<u16>>,
     /// The pages as they are served.
     pub pages: PathBuf,
 }
@@ -49,10 +52,24 @@ impl Machine {
             profiles,
             next_profile: Cell::new(0),
             shared: None,
+            served: RefCell::default(),
             pages,
         };
         machine.shared = Some(machine.fresh_session().await?);
         Ok(machine)
+    }
+
+    /// A server at an address that no journey had yet: the system may give a port again, and with it what was stored there.
+    ///
+    /// # Errors
+    /// When the server does not start.
+    pub fn server(&self, start: impl Fn() -> Outcome<Server>) -> Outcome<Server> {
+        loop {
+            let server = start()?;
+            if self.served.borrow_mut().insert(server.port()) {
+                return Ok(server);
+            }
+        }
     }
 
     /// The session that journeys share.

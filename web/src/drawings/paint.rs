@@ -85,17 +85,14 @@ fn shortened(name: &str) -> String {
 }
 
 fn elevations(state: &State, paper: &Paper) -> Option<Drawing> {
-    let seen = state
+    let views: Vec<View<'_>> = state
         .findings
         .paint
         .elevations
         .iter()
         .map(|elevation| view(state, paper, elevation))
-        .filter(|view| view.size[0] > 0.0 && view.size[1] > 0.0);
-    // What has a shape comes first: the rest is only as large as its area.
-    let (mut views, shapeless): (Vec<View<'_>>, Vec<_>) =
-        seen.partition(|view| !view.elevation.shapeless);
-    views.extend(shapeless);
+        .filter(|view| view.size[0] > 0.0 && view.size[1] > 0.0)
+        .collect();
     if views.is_empty() {
         return None;
     }
@@ -151,11 +148,13 @@ fn packed(views: &[View<'_>], paper: &Paper) -> (f64, Vec<Point>) {
     )
 }
 
-/// The upper left corners of the views in rows, the tallest first, where they fit on the paper.
+/// The upper left corners of the views in rows, the tallest first, where they fit on the paper. What has no shape, only an area, comes last.
 fn in_rows(views: &[View<'_>], paper: &Paper, scale: f64) -> Option<Vec<Point>> {
     let mut order: Vec<usize> = (0..views.len()).collect();
     measure::sort_by(&mut order, |one, other| {
-        f64::total_cmp(&views[*other].size[1], &views[*one].size[1])
+        let (one, other) = (&views[*one], &views[*other]);
+        let shapeless = one.elevation.shapeless.cmp(&other.elevation.shapeless);
+        shapeless.then(f64::total_cmp(&other.size[1], &one.size[1]))
     });
     let mut places = vec![(0.0, 0.0); views.len()];
     let (mut left, mut top, mut tallest) = (GAP, GAP, 0.0_f64);

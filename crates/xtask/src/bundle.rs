@@ -13,6 +13,7 @@ use crate::places;
 use crate::setup;
 use crate::steps::{on_path, printed, run_quietly, say, step};
 use crate::styles;
+use crate::text_files::{read, write};
 
 /// A bare Yew counter built with the same settings, brotli -q 11, in bytes: what any page of this kind costs.
 const BARE_COUNTER: f64 = 48_600.0;
@@ -115,6 +116,7 @@ fn newest_source() -> SystemTime {
         "crates/buildbook",
         "crates/xtask/src/bundle.rs",
         "crates/xtask/src/styles.rs",
+        "crates/xtask/src/text_files.rs",
         "web",
     ] {
         newest = newest.max(newest_in(&root.join(place)));
@@ -168,7 +170,7 @@ pub fn finish(staging: &Path, release: bool) -> Outcome {
         sums.insert(name, hexadecimal(&Sha256::digest(&bytes)));
     }
     let worker = staging.join("sw.js");
-    let text = std::fs::read_to_string(&worker).map_err(|error| error.to_string())?;
+    let text = read(&worker)?;
     write(&worker, &worker_with_files(&text, &sums)?)
 }
 
@@ -372,10 +374,6 @@ fn only_with_ending(folder: &Path, ending: &str) -> Outcome<PathBuf> {
             folder.display()
         )),
     }
-}
-
-fn write(file: &Path, text: &str) -> Outcome {
-    std::fs::write(file, text).map_err(|error| format!("{}: {error}", file.display()))
 }
 
 fn hexadecimal(bytes: &[u8]) -> String {

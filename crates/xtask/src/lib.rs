@@ -10,6 +10,7 @@ pub mod server;
 pub mod setup;
 pub mod steps;
 pub mod styles;
+pub mod text_files;
 
 /// Everything here fails with one sentence for the person at the keyboard.
 pub type Outcome<T = ()> = Result<T, String>;

@@ -3,6 +3,7 @@
 use std::path::Path;
 
 use crate::Outcome;
+use crate::text_files::{read, write};
 
 const BEGIN: &str = "<link rel=\"stylesheet\" href=\"./";
 const END: &str = "\"/>";
@@ -52,14 +53,6 @@ fn page_with_one(page: &str, joined: &str) -> String {
         text.push('\n');
     }
     text
-}
-
-fn read(file: &Path) -> Outcome<String> {
-    std::fs::read_to_string(file).map_err(|error| format!("{}: {error}", file.display()))
-}
-
-fn write(file: &Path, text: &str) -> Outcome {
-    std::fs::write(file, text).map_err(|error| format!("{}: {error}", file.display()))
 }
 
 #[cfg(test)]
